@@ -1,0 +1,70 @@
+package gylebook.science;
+
+/// Where water boils: saturation pressure and boiling temperature, each from the other.
+public final class Saturation {
+  private static final double ZERO_KELVIN = 273.15;
+  private static final double LEAST_KPA = 0.611212677;
+  private static final double MOST_KPA = 22064;
+  private static final double N1 = 0.11670521452767e4;
+  private static final double N2 = -0.72421316703206e6;
+  private static final double N3 = -0.17073846940092e2;
+  private static final double N4 = 0.12020824702470e5;
+  private static final double N5 = -0.32325550322333e7;
+  private static final double N6 = 0.14915108613530e2;
+  private static final double N7 = -0.48232657361591e4;
+  private static final double N8 = 0.40511340542057e6;
+  private static final double N9 = -0.23855557567849;
+  private static final double N10 = 0.65017534844798e3;
+
+  private Saturation() {}
+
+  /// Pressure at which water of this temperature boils.
+  ///
+  /// `p = (2 C / (-B + sqrt(B^2 - 4 A C)))^4`
+  ///
+  /// A, B and C are quadratic in `T + n9/(T - n10)`.
+  ///
+  /// - Valid: 0 to 373.946 C (the critical point); outside it refuses.
+  /// - Source: IAPWS-IF97, equation 30.
+  @Reckoned(
+      name = "saturation-pressure",
+      says = "The pressure at which water of a temperature boils.",
+      equation = "p = (2 C / (-B + sqrt(B^2 - 4 A C)))^4",
+      range = "0 to 373.946 C; refused outside")
+  @Source(key = "iapws-if97", at = "equation 30, tables 34 and 35", trust = Trust.READ)
+  public static double saturationKpa(double waterC) {
+    double kelvin = Require.within("waterC", waterC, 0, 373.946) + ZERO_KELVIN;
+    double th = kelvin + N9 / (kelvin - N10);
+    double a = th * (th + N1) + N2;
+    double b = th * (N3 * th + N4) + N5;
+    double c = th * (N6 * th + N7) + N8;
+    double root = 2 * c / (-b + Math.sqrt(b * b - 4 * a * c));
+    return 1000 * root * root * root * root;
+  }
+
+  /// Temperature at which water boils under this pressure.
+  ///
+  /// `T = (n10 + D - sqrt((n10 + D)^2 - 4 (n9 + n10 D))) / 2`
+  ///
+  /// D is `2 G / (-F - sqrt(F^2 - 4 E G))`; E, F and G are quadratic in the fourth root of p.
+  ///
+  /// - Valid: 0.6113 to 22064 kPa; outside it refuses. At 101.325 kPa it gives 99.974 C, not 100.
+  ///   Take the station pressure of the day: weather moves the boil by about half a kelvin.
+  /// - Source: IAPWS-IF97, equation 31.
+  @Reckoned(
+      name = "boiling-point",
+      says = "The temperature at which water boils under a pressure.",
+      equation = "T = (n10 + D - sqrt((n10 + D)^2 - 4 (n9 + n10 D))) / 2",
+      range = "0.6113 to 22064 kPa; refused outside")
+  @Source(key = "iapws-if97", at = "equation 31, table 36", trust = Trust.READ)
+  public static double boilingC(@Usually(101.325) double pressureKpa) {
+    Require.within("pressureKpa", pressureKpa, LEAST_KPA, MOST_KPA);
+    double beta = Math.sqrt(Math.sqrt(pressureKpa / 1000));
+    double e = beta * (beta + N3) + N6;
+    double f = beta * (N1 * beta + N4) + N7;
+    double g = beta * (N2 * beta + N5) + N8;
+    double d = 2 * g / (-f - Math.sqrt(f * f - 4 * e * g));
+    double sum = N10 + d;
+    return (sum - Math.sqrt(sum * sum - 4 * (N9 + N10 * d))) / 2 - ZERO_KELVIN;
+  }
+}

@@ -116,7 +116,8 @@ public final class BedFlow {
     double solid = 1 - poresFrac;
     double friction =
         150 * viscosityPaSec * solid * solid * speedMPerSec / (pores * grainM * grainM);
-    return friction + 1.75 * solid * densityKgPerM3 * speedMPerSec * speedMPerSec / (pores * grainM);
+    return friction
+        + 1.75 * solid * densityKgPerM3 * speedMPerSec * speedMPerSec / (pores * grainM);
   }
 
   /// Time in which a recirculated bed follows the kettle: `C_bed / (m c)`.

@@ -42,17 +42,18 @@ public final class Evaporation {
   /// The same with both vapour pressures at hand, for the simulator's inner loop.
   @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
   public static double openKgPerM2Sec(
-      double saturationKpa,
-      double waterC,
-      double roomVapourKpa,
-      double roomC,
-      double pressureKpa) {
+      double saturationKpa, double waterC, double roomVapourKpa, double roomC, double pressureKpa) {
     double atSurface = pressureKpa - saturationKpa;
     double inRoom = pressureKpa - roomVapourKpa;
     if (!(atSurface > 0 && inRoom > 0)) {
       throw new IllegalArgumentException(
-          "vapour at the surface is " + saturationKpa + " kPa and in the room " + roomVapourKpa
-              + " kPa; both must stay below the air pressure of " + pressureKpa + " kPa.");
+          "vapour at the surface is "
+              + saturationKpa
+              + " kPa and in the room "
+              + roomVapourKpa
+              + " kPa; both must stay below the air pressure of "
+              + pressureKpa
+              + " kPa.");
     }
     double surfaceAir = 1000 * atSurface / (Air.GAS_J_PER_KG_K * (waterC + Air.ZERO_C_KELVIN));
     double roomAir = 1000 * inRoom / (Air.GAS_J_PER_KG_K * (roomC + Air.ZERO_C_KELVIN));
@@ -98,7 +99,8 @@ public final class Evaporation {
     Require.notBelow0("activity factor", activityFactor);
     double inchOfMercuryKpa = 3.386389;
     double poundPerSquareFoot = 0.45359237 / 0.09290304;
-    double drive = Saturation.saturationKpa(waterC) - humidityFrac * Saturation.saturationKpa(roomC);
+    double drive =
+        Saturation.saturationKpa(waterC) - humidityFrac * Saturation.saturationKpa(roomC);
     return Math.max(0, 0.1 * activityFactor * drive / inchOfMercuryKpa)
         * poundPerSquareFoot
         / SEC_PER_HR;

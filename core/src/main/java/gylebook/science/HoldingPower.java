@@ -38,8 +38,7 @@ public final class HoldingPower {
       @Usually(11) double surfaceWPerM2K,
       @Usually(3.68) double wallWPerK) {
     double areaM2 = Math.PI / 4 * Math.pow(Require.above0("diameter", diameterM), 2);
-    double steam =
-        areaM2 * Evaporation.openKgPerM2Sec(heldC, roomC, humidityFrac, pressureKpa);
+    double steam = areaM2 * Evaporation.openKgPerM2Sec(heldC, roomC, humidityFrac, pressureKpa);
     return holding(
         steam,
         steam * Evaporation.latentJPerKg(heldC),
@@ -68,8 +67,7 @@ public final class HoldingPower {
       @Usually(3.68) double wallWPerK) {
     Require.within("leaking share", leakFrac, 0, 1);
     double lidWPerM2K = 6.5;
-    Holding open =
-        openW(heldC, diameterM, roomC, humidityFrac, pressureKpa, lidWPerM2K, wallWPerK);
+    Holding open = openW(heldC, diameterM, roomC, humidityFrac, pressureKpa, lidWPerM2K, wallWPerK);
     return holding(
         leakFrac * open.evaporationKgPerSec(),
         leakFrac * open.evaporationW(),

@@ -14,11 +14,7 @@ public final class HoseHeat {
 
   /// A hose: bores and length, wall conductivity, emissivity of its outside.
   public record Hose(
-      double boreM,
-      double outerM,
-      double lengthM,
-      double wallWPerMK,
-      double emissivityFrac) {
+      double boreM, double outerM, double lengthM, double wallWPerMK, double emissivityFrac) {
     /// Refuses what is no hose.
     public Hose {
       Require.above0("bore", boreM);
@@ -39,10 +35,7 @@ public final class HoseHeat {
 
   /// What flows in it.
   public record Liquid(
-      double densityKgPerM3,
-      double viscosityPaSec,
-      double conductivityWPerMK,
-      double heatJPerKgK) {
+      double densityKgPerM3, double viscosityPaSec, double conductivityWPerMK, double heatJPerKgK) {
     /// Refuses what is no liquid.
     public Liquid {
       Require.above0("density", densityKgPerM3);

@@ -61,8 +61,7 @@ public final class Levels {
       double coverM,
       @Usually(0.113) double insideM2,
       @Usually(0.0255) double outsideM2) {
-    double spare =
-        Require.notBelow0("rest level", restM) - Require.notBelow0("cover", coverM);
+    double spare = Require.notBelow0("rest level", restM) - Require.notBelow0("cover", coverM);
     return Math.max(0, spare) / insideShare(insideM2, outsideM2);
   }
 

@@ -55,8 +55,8 @@ public final class Overflow {
 
   /// Head over the crest that a flow needs.
   ///
-  /// A weir, `Q = 0.414 sqrt(2g) pi D h^1.5`, up to the change-over; above it an orifice,
-  /// `Q = Cd (pi D^2/4) sqrt(2 g h)`. Both agree where they meet.
+  /// A weir, `Q = 0.414 sqrt(2g) pi D h^1.5`, up to the change-over; above it an orifice, `Q = Cd
+  /// (pi D^2/4) sqrt(2 g h)`. Both agree where they meet.
   @Source(key = "swmm-notes", at = "orifice and weir notes", trust = Trust.READ)
   @Reckoned(
       name = "overflow-head",
@@ -64,9 +64,7 @@ public final class Overflow {
       equation = "weir Q = 0.414 sqrt(2g) pi D h^1.5, then orifice Q = Cd (pi D^2/4) sqrt(2 g h)",
       range = "an upright tube with a free fall; bore above 0; refused otherwise")
   public static double headM(
-      double flowLPerSec,
-      @Usually(0.020) double boreM,
-      @Usually(0.6) double dischargeFrac) {
+      double flowLPerSec, @Usually(0.020) double boreM, @Usually(0.6) double dischargeFrac) {
     double flow = 1e-3 * Require.notBelow0("flow", flowLPerSec);
     double changeover = changeoverM(boreM, dischargeFrac);
     double root = Math.sqrt(2 * Air.GRAVITY_M_PER_SEC2);

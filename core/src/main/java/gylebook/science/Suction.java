@@ -9,8 +9,8 @@ public final class Suction {
   /// Head to spare above boiling at the pump's eye, from pressures.
   ///
   /// `NPSH = (p - p_v)/(rho g) + z - h_f`; z is the level above the pump, h_f the suction side's
-  /// loss. Liquid hotter than its boiling point does not stay: the vapour counts as at most the
-  /// air pressure, which leaves `z - h_f` in any open boil.
+  /// loss. Liquid hotter than its boiling point does not stay: the vapour counts as at most the air
+  /// pressure, which leaves `z - h_f` in any open boil.
   @Source(key = "bachus-custodio-2003", at = "chapter 2", trust = Trust.READ)
   @Reckoned(
       name = "suction-head-from-vapour",

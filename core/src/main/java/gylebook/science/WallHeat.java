@@ -72,7 +72,8 @@ public final class WallHeat {
         nusseltNumber(0.60, 0.559, rayleigh, Air.PRANDTL_NUMBER), diameterM, surfaceC, roomC);
   }
 
-  /// Convection from a round flat surface, hot side up (a lid, a water surface), without evaporation.
+  /// Convection from a round flat surface, hot side up (a lid, a water surface), without
+  /// evaporation.
   ///
   /// `Nu = 0.54 Ra^(1/4)` up to Ra 1e7 and `0.15 Ra^(1/3)` above, length = area / rim = diameter/4.
   /// Held for Ra 1e4 to 1e11; outside it extrapolates. Beware a printed rule `0.22 dT^(1/3)` that

@@ -22,7 +22,10 @@ class RigReferenceTest {
         .tests(
             ReferenceRows.of("rig.csv").stream()
                 .filter(row -> "BCD".indexOf(row.id().charAt(0)) >= 0 || row.id().equals("A10"))
-                .filter(row -> !row.kind().startsWith("unit factor") && !row.kind().startsWith("heating and mixing"))
+                .filter(
+                    row ->
+                        !row.kind().startsWith("unit factor")
+                            && !row.kind().startsWith("heating and mixing"))
                 .toList());
   }
 
@@ -39,9 +42,7 @@ class RigReferenceTest {
   private static void kettle(Checks checks) {
     checks
         .kind("A10", row -> Air.viscosityPaSec(row.number("T") - 273.15))
-        .kind(
-            "B02",
-            row -> WallHeat.verticalNusseltNumber(row.number("Gr"), row.number("Pr")))
+        .kind("B02", row -> WallHeat.verticalNusseltNumber(row.number("Gr"), row.number("Pr")))
         .kind(
             "natural convection (Churchill-Chu)",
             row ->
@@ -57,8 +58,7 @@ class RigReferenceTest {
             row ->
                 Evaporation.openHeatWPerM2(celsius(row, "water"), celsius(row, "air"), 0.5, KPA)
                     / SQUARE_FOOT_BTU_PER_HR)
-        .kind(
-            "latent heat fit", row -> Evaporation.latentJPerKg(row.number("T")) / 1000)
+        .kind("latent heat fit", row -> Evaporation.latentJPerKg(row.number("T")) / 1000)
         .kind(
             "evaporation below boiling (Shah)",
             row ->
@@ -140,8 +140,7 @@ class RigReferenceTest {
                         row.number("element cover") / 1000,
                         row.number("A_in"),
                         row.number("A_out")))
-        .kind(
-            "C17", row -> 1000 * Overflow.changeoverM(row.number("D") / 1000, row.number("Cd")))
+        .kind("C17", row -> 1000 * Overflow.changeoverM(row.number("D") / 1000, row.number("Cd")))
         .kind(
             "overflow tube",
             row -> 1000 * Overflow.headM(row.number("Q") / 60, row.number("D") / 1000, 0.6))

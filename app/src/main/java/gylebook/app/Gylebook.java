@@ -1,0 +1,77 @@
+package gylebook.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/// The program: with no word it opens the book and serves the page, with a word it does one thing.
+@Command(
+    name = "gylebook",
+    mixinStandardHelpOptions = true,
+    versionProvider = Edition.class,
+    description = "Forecasts a brew day on your own rig and keeps the book of it.")
+public final class Gylebook implements Callable<Integer> {
+  private static final int PORT = 8484;
+
+  private final Surroundings surroundings;
+
+  @Option(
+      names = "--book",
+      paramLabel = "FILE",
+      description = "The file that holds everything (else GYLEBOOK_BOOK, else your data folder).")
+  private @Nullable Path book;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "Where the page is served (default " + PORT + "; 0 takes any free port).")
+  private int port = PORT;
+
+  @Option(names = "--open", description = "Open the page in a browser.")
+  private boolean open;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  Gylebook(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /// Starts the program.
+  public static void main(String[] words) {
+    int code = commandLine(Surroundings.ofThisProcess()).execute(words);
+    // A server that runs on gives no code back before it is ended.
+    System.exit(code);
+  }
+
+  /// The command line with every word it knows.
+  static CommandLine commandLine(Surroundings surroundings) {
+    CommandLine line = new CommandLine(new Gylebook(surroundings));
+    words().forEach(line::addSubcommand);
+    return line;
+  }
+
+  /// The words of the terminal, each a picocli command.
+  private static List<Object> words() {
+    return List.of();
+  }
+
+  @Override
+  public Integer call() {
+    CommandLine line = Objects.requireNonNull(spec, "picocli sets spec").commandLine();
+    if (port < 0 || port > 65_535) {
+      throw new ParameterException(line, "--port is " + port + "; it must lie between 0 and 65535.");
+    }
+    PrintWriter out = line.getOut();
+    Path file = book == null ? Settings.usualBook(surroundings) : book;
+    return Serve.run(new Settings(file, port, open), out);
+  }
+}

@@ -68,7 +68,8 @@ public final class Gylebook implements Callable<Integer> {
   public Integer call() {
     CommandLine line = Objects.requireNonNull(spec, "picocli sets spec").commandLine();
     if (port < 0 || port > 65_535) {
-      throw new ParameterException(line, "--port is " + port + "; it must lie between 0 and 65535.");
+      throw new ParameterException(
+          line, "--port is " + port + "; it must lie between 0 and 65535.");
     }
     PrintWriter out = line.getOut();
     Path file = book == null ? Settings.usualBook(surroundings) : book;

@@ -67,6 +67,14 @@ final class Algebra {
   private static Optional<Dimension> ofBinary(BinaryTree binary) {
     Optional<Dimension> left = of(binary.getLeftOperand());
     Optional<Dimension> right = of(binary.getRightOperand());
+    if (binary.getKind() == Tree.Kind.DIVIDE
+        && binary.getRightOperand().toString().matches("2(\\.0)?")
+        && binary.getLeftOperand() instanceof ParenthesizedTree mean
+        && mean.getExpression() instanceof BinaryTree sum
+        && sum.getKind() == Tree.Kind.PLUS
+        && of(sum.getLeftOperand()).equals(of(sum.getRightOperand()))) {
+      return of(sum.getLeftOperand());
+    }
     if (left.isEmpty() || right.isEmpty()) {
       return Optional.empty();
     }

@@ -36,19 +36,19 @@ final class BanRule implements Rule {
       @Override
       public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
         look(call);
-        return super.visitMethodInvocation(call, nothing);
+        return super.visitMethodInvocation(call, null);
       }
 
       @Override
       public Void visitNewClass(NewClassTree made, Void nothing) {
         look(made);
-        return super.visitNewClass(made, nothing);
+        return super.visitNewClass(made, null);
       }
 
       @Override
       public Void visitMemberReference(MemberReferenceTree reference, Void nothing) {
         look(reference);
-        return super.visitMemberReference(reference, nothing);
+        return super.visitMemberReference(reference, null);
       }
 
       @Override
@@ -57,7 +57,7 @@ final class BanRule implements Rule {
         if (element != null && element.getKind() == ElementKind.FIELD) {
           look(select);
         }
-        return super.visitMemberSelect(select, nothing);
+        return super.visitMemberSelect(select, null);
       }
 
       private void look(Tree at) {
@@ -78,6 +78,6 @@ final class BanRule implements Rule {
   }
 
   private static boolean applies(Ban ban, boolean core, String room) {
-    return core || ban.kind() == Ban.Kind.CLOCK && !CLOCK_ROOMS.contains(room);
+    return core || (ban.kind() == Ban.Kind.CLOCK && !CLOCK_ROOMS.contains(room));
   }
 }

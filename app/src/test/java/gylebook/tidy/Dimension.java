@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -19,10 +18,6 @@ record Dimension(SortedMap<String, Integer> powers) {
   static final Dimension C = ofWord("C");
   static final Dimension KELVIN = ofWord("Kelvin");
   static final Dimension K = ofWord("K");
-
-  /// Scales with a shifted or an empirical zero: they are never multiplied out.
-  private static final Set<String> SCALES =
-      Set.of("C", "F", "Plato", "Sg", "Ebc", "Srm", "Lovibond", "Ph", "Kelvin");
 
   private static final Map<String, Map<String, Integer>> COHERENT =
       Map.of(
@@ -73,14 +68,13 @@ record Dimension(SortedMap<String, Integer> powers) {
   }
 
   private boolean onScale() {
-    return powers.keySet().stream().anyMatch(SCALES::contains);
+    return powers.keySet().stream().anyMatch(UnitWords.SCALES::contains);
   }
 
   /// The product (or quotient, with `sign` -1); empty when a scale takes part.
   Optional<Dimension> times(Dimension other, int sign) {
     if (onScale() || other.onScale()) {
-      boolean scaled = sign > 0 && (powers.isEmpty() || other.powers.isEmpty());
-      return scaled ? Optional.of(powers.isEmpty() ? other : this) : Optional.empty();
+      return Optional.empty();
     }
     SortedMap<String, Integer> product = new TreeMap<>(powers);
     other.powers.forEach((word, power) -> add(product, word, sign * power));
@@ -105,7 +99,7 @@ record Dimension(SortedMap<String, Integer> powers) {
     if ((equals(C) || equals(KELVIN)) && other.equals(K)) {
       return Optional.of(this);
     }
-    if (equals(C) && other.equals(KELVIN) || equals(KELVIN) && other.equals(C)) {
+    if ((equals(C) && other.equals(KELVIN)) || (equals(KELVIN) && other.equals(C))) {
       return Optional.of(KELVIN);
     }
     boolean temperature = equals(C) || equals(KELVIN);

@@ -9,9 +9,11 @@ import com.sun.source.tree.LambdaExpressionTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.NewClassTree;
+import com.sun.source.tree.ParenthesizedTree;
 import com.sun.source.tree.ReturnTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
+import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -22,6 +24,7 @@ import java.util.Set;
 import javax.lang.model.element.ExecutableElement;
 import javax.lang.model.element.VariableElement;
 import javax.lang.model.type.TypeKind;
+import javax.lang.model.type.TypeMirror;
 
 /// Follows the units in names through sums, products, comparisons, assignments, results and calls.
 ///
@@ -56,14 +59,14 @@ final class DimensionRule implements Rule {
     public Void visitClass(ClassTree type, Void nothing) {
       return Sheet.annotation(type.getModifiers(), "AnyUnit").isPresent()
           ? null
-          : super.visitClass(type, nothing);
+          : super.visitClass(type, null);
     }
 
     @Override
     public Void visitMethod(MethodTree method, Void nothing) {
       boolean gives = isDouble(method.getReturnType());
       results.push(gives ? Dimension.named(method.getName()) : Optional.empty());
-      super.visitMethod(method, nothing);
+      super.visitMethod(method, null);
       results.pop();
       return null;
     }
@@ -71,7 +74,7 @@ final class DimensionRule implements Rule {
     @Override
     public Void visitLambdaExpression(LambdaExpressionTree lambda, Void nothing) {
       results.push(Optional.empty());
-      super.visitLambdaExpression(lambda, nothing);
+      super.visitLambdaExpression(lambda, null);
       results.pop();
       return null;
     }
@@ -82,7 +85,7 @@ final class DimensionRule implements Rule {
       if (start != null && isDouble(variable.getType())) {
         agree(variable, variable.getName(), start, "'" + variable.getName() + "' is set from");
       }
-      return super.visitVariable(variable, nothing);
+      return super.visitVariable(variable, null);
     }
 
     @Override
@@ -90,7 +93,7 @@ final class DimensionRule implements Rule {
       if (back.getExpression() != null && results.peek() != null) {
         agree(back, results.peek(), back.getExpression(), "gives back");
       }
-      return super.visitReturn(back, nothing);
+      return super.visitReturn(back, null);
     }
 
     @Override
@@ -99,7 +102,7 @@ final class DimensionRule implements Rule {
       if (getCurrentPath().getParentPath().getLeaf().getKind() != Tree.Kind.ANNOTATION) {
         agree(set, Algebra.of(set.getVariable()), set.getExpression(), "is set from");
       }
-      return super.visitAssignment(set, nothing);
+      return super.visitAssignment(set, null);
     }
 
     @Override
@@ -118,7 +121,7 @@ final class DimensionRule implements Rule {
           }
         }
       }
-      return super.visitCompoundAssignment(set, nothing);
+      return super.visitCompoundAssignment(set, null);
     }
 
     @Override
@@ -130,7 +133,8 @@ final class DimensionRule implements Rule {
       if (left.isPresent() && right.isPresent() && !written) {
         boolean good =
             switch (binary.getKind()) {
-              case PLUS -> isText(binary) || left.get().plus(right.get()).isPresent();
+              case PLUS ->
+                  isText(binary) || isMean(left, right) || left.get().plus(right.get()).isPresent();
               case MINUS -> left.get().minus(right.get()).isPresent();
               case LESS_THAN,
                   LESS_THAN_EQUAL,
@@ -145,7 +149,7 @@ final class DimensionRule implements Rule {
           fault(binary, "combines " + left.get() + " with " + right.get());
         }
       }
-      return super.visitBinary(binary, nothing);
+      return super.visitBinary(binary, null);
     }
 
     @Override
@@ -155,13 +159,13 @@ final class DimensionRule implements Rule {
         alike(call, call.getArguments().get(0), call.getArguments().get(1));
       }
       arguments(call.getArguments());
-      return super.visitMethodInvocation(call, nothing);
+      return super.visitMethodInvocation(call, null);
     }
 
     @Override
     public Void visitNewClass(NewClassTree made, Void nothing) {
       arguments(made.getArguments());
-      return super.visitNewClass(made, nothing);
+      return super.visitNewClass(made, null);
     }
 
     private void alike(Tree at, ExpressionTree one, ExpressionTree other) {
@@ -199,9 +203,21 @@ final class DimensionRule implements Rule {
       return type != null && type.toString().equals("double");
     }
 
+    /// Half of a sum of two temperatures is their mean.
+    private boolean isMean(Optional<Dimension> left, Optional<Dimension> right) {
+      TreePath above = getCurrentPath().getParentPath();
+      while (above.getLeaf() instanceof ParenthesizedTree) {
+        above = above.getParentPath();
+      }
+      return left.equals(right)
+          && above.getLeaf() instanceof BinaryTree half
+          && half.getKind() == Tree.Kind.DIVIDE
+          && half.getRightOperand().toString().matches("2(\\.0)?");
+    }
+
     /// Whether a plus joins text: any string in the chain makes it so.
     private boolean isText(BinaryTree binary) {
-      var type = sheet.trees().getTypeMirror(getCurrentPath());
+      TypeMirror type = sheet.trees().getTypeMirror(getCurrentPath());
       return binary.getKind() == Tree.Kind.PLUS
           && type != null
           && type.toString().equals("java.lang.String");

@@ -23,7 +23,7 @@ final class HouseRulesTest {
   }
 
   @Test
-  void testsWaitForNothingRollNoDiceAndAssert() {
+  void everyTestAssertsAndNoneWaitsOrRollsDice() {
     clean(new TestPatternRule(), House.testSheets());
   }
 

@@ -33,7 +33,7 @@ final class LadderRule implements Rule {
         if (select.getExpression().toString().matches("gylebook\\.[a-z]+")) {
           look(select.toString(), select);
         }
-        return super.visitMemberSelect(select, nothing);
+        return super.visitMemberSelect(select, null);
       }
 
       private void look(String qualified, com.sun.source.tree.Tree at) {

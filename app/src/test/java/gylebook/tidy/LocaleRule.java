@@ -39,7 +39,7 @@ final class LocaleRule implements Rule {
                     LocaleRule.this, call, "formats for the default locale; name Locale.ROOT"));
           }
         }
-        return super.visitMethodInvocation(call, nothing);
+        return super.visitMethodInvocation(call, null);
       }
     }.scan(sheet.tree(), null);
     return faults;

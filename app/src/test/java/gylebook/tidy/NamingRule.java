@@ -17,7 +17,8 @@ import javax.lang.model.element.Modifier;
 ///
 /// Asked of parameters, fields, record components and results that are a double, an array or an
 /// optional of it, a `Parameter` or an `Entered`. Not asked of overriding methods (the overridden
-/// one answers), of private tables of coefficients, and of types marked `@AnyUnit`.
+/// one answers), of annotations, of private tables of coefficients and private coefficients that
+/// keep their number from the paper (`N10`), and of types marked `@AnyUnit`.
 final class NamingRule implements Rule {
   private static final Pattern NUMBER =
       Pattern.compile(
@@ -60,7 +61,7 @@ final class NamingRule implements Rule {
         }
         return null;
       }
-      return super.visitClass(type, nothing);
+      return type.getKind() == Tree.Kind.ANNOTATION_TYPE ? null : super.visitClass(type, null);
     }
 
     @Override
@@ -71,7 +72,7 @@ final class NamingRule implements Rule {
         }
         method.getParameters().forEach(this::named);
       }
-      return super.visitMethod(method, nothing);
+      return super.visitMethod(method, null);
     }
 
     @Override
@@ -81,10 +82,13 @@ final class NamingRule implements Rule {
       boolean table =
           flags.containsAll(Set.of(Modifier.PRIVATE, Modifier.STATIC))
               && String.valueOf(variable.getType()).contains("[]");
-      if (field && !table) {
+      boolean symbol =
+          flags.containsAll(Set.of(Modifier.PRIVATE, Modifier.STATIC, Modifier.FINAL))
+              && variable.getName().toString().matches("[A-Z][0-9]*");
+      if (field && !table && !symbol) {
         named(variable);
       }
-      return super.visitVariable(variable, nothing);
+      return super.visitVariable(variable, null);
     }
 
     private void named(VariableTree variable) {

@@ -50,7 +50,7 @@ final class SizeRule implements Rule {
                       + PARAMETERS_MAX
                       + "; what travels together is a record"));
         }
-        return super.visitMethod(method, nothing);
+        return super.visitMethod(method, null);
       }
 
       private boolean isRecordConstructor(MethodTree method) {

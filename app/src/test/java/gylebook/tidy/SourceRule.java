@@ -34,7 +34,7 @@ final class SourceRule implements Rule {
       public Void visitClass(ClassTree type, Void nothing) {
         return Sheet.annotation(type.getModifiers(), "AnyUnit").isPresent()
             ? null
-            : super.visitClass(type, nothing);
+            : super.visitClass(type, null);
       }
 
       @Override
@@ -46,7 +46,7 @@ final class SourceRule implements Rule {
               sheet.fault(
                   SourceRule.this, method, method.getName() + " has no @Source; say who says so"));
         }
-        return super.visitMethod(method, nothing);
+        return super.visitMethod(method, null);
       }
 
       @Override
@@ -65,7 +65,7 @@ final class SourceRule implements Rule {
                       faults.add(
                           sheet.fault(SourceRule.this, note, key + " is not in docs/sources.bib")));
         }
-        return super.visitAnnotation(note, nothing);
+        return super.visitAnnotation(note, null);
       }
 
       /// A public static method that is no factory of its own type.
@@ -78,7 +78,17 @@ final class SourceRule implements Rule {
         return flags.contains(Modifier.PUBLIC)
             && flags.contains(Modifier.STATIC)
             && type.getModifiers().getFlags().contains(Modifier.PUBLIC)
-            && !method.getReturnType().toString().equals(type.getSimpleName().toString());
+            && !method.getReturnType().toString().equals(type.getSimpleName().toString())
+            && !hasSourcedNamesake(type, method);
+      }
+
+      /// A shorter form of a function that says its source itself.
+      private boolean hasSourcedNamesake(ClassTree type, MethodTree method) {
+        return type.getMembers().stream()
+            .filter(MethodTree.class::isInstance)
+            .map(MethodTree.class::cast)
+            .filter(other -> other != method && other.getName().equals(method.getName()))
+            .anyMatch(other -> Sheet.annotation(other.getModifiers(), "Source").isPresent());
       }
     }.scan(sheet.tree(), null);
     return faults;

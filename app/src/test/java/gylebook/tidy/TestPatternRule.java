@@ -63,7 +63,7 @@ final class TestPatternRule implements Rule {
               fault(call, banned + " " + why);
             }
           });
-      return super.visitMethodInvocation(call, nothing);
+      return super.visitMethodInvocation(call, null);
     }
 
     @Override
@@ -72,7 +72,7 @@ final class TestPatternRule implements Rule {
       if (DICE.contains(type) && made.getArguments().isEmpty()) {
         fault(made, "new " + type + "() rolls unseeded dice; use Cases");
       }
-      return super.visitNewClass(made, nothing);
+      return super.visitNewClass(made, null);
     }
 
     @Override
@@ -81,7 +81,7 @@ final class TestPatternRule implements Rule {
           && !DATED.matcher(note.getArguments().toString()).matches()) {
         fault(note, "@Disabled gives no reason with a date (2026-01-31)");
       }
-      return super.visitAnnotation(note, nothing);
+      return super.visitAnnotation(note, null);
     }
 
     @Override
@@ -98,7 +98,7 @@ final class TestPatternRule implements Rule {
           }
         }
       }
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
 
     private void fault(Tree at, String what) {
@@ -126,7 +126,7 @@ final class TestPatternRule implements Rule {
                 .anyMatch(
                     name ->
                         asserting.contains(name)
-                            || ASSERTING.matcher(name).matches() && !calls.containsKey(name));
+                            || (ASSERTING.matcher(name).matches() && !calls.containsKey(name)));
         grew |= does && asserting.add(entry.getKey());
       }
     }
@@ -139,7 +139,7 @@ final class TestPatternRule implements Rule {
       @Override
       public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
         names.add(Algebra.calledName(call));
-        return super.visitMethodInvocation(call, nothing);
+        return super.visitMethodInvocation(call, null);
       }
 
       @Override
@@ -147,7 +147,7 @@ final class TestPatternRule implements Rule {
         if (made.getIdentifier().toString().equals("AssertionError")) {
           names.add("fail");
         }
-        return super.visitNewClass(made, nothing);
+        return super.visitNewClass(made, null);
       }
     }.scan(method, null);
     return names;

@@ -34,7 +34,7 @@ final class TypeNameRule implements Rule {
                       + word.group(1)
                       + ", which says nothing; name the thing itself"));
         }
-        return super.visitClass(type, nothing);
+        return super.visitClass(type, null);
       }
     }.scan(sheet.tree(), null);
     return faults;

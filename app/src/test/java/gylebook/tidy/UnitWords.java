@@ -48,6 +48,10 @@ final class UnitWords {
           "Kwh",
           "Hz");
 
+  /// Scales with a shifted or an empirical zero: they are never multiplied out.
+  static final Set<String> SCALES =
+      Set.of("C", "F", "Plato", "Sg", "Ebc", "Srm", "Lovibond", "Ph", "Kelvin");
+
   private UnitWords() {}
 
   /// The unit words at the end of a name, `Per` included; none when it names no unit.
@@ -63,6 +67,15 @@ final class UnitWords {
     int from = words.size();
     while (from > 0 && (known(words.get(from - 1)) || words.get(from - 1).equals("Per"))) {
       from--;
+      if (SCALES.contains(words.get(from)) && (from == 0 || !words.get(from - 1).equals("Per"))) {
+        break; // a scale is not multiplied
+      }
+      if (from + 1 < words.size()
+          && SCALES.contains(words.get(from + 1))
+          && !words.get(from).equals("Per")) {
+        from++;
+        break;
+      }
     }
     if (from == 1 && begins(words.getFirst())) {
       words = new java.util.ArrayList<>(words);

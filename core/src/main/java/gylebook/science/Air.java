@@ -11,6 +11,7 @@ public final class Air {
   /// Ratio of momentum to heat diffusion; it moves from 0.72 to 0.70 between 0 and 100 C.
   static final double PRANDTL_NUMBER = 0.71;
 
+  static final double L_PER_M3 = 1000;
   static final double ZERO_C_KELVIN = 273.15;
   static final double GRAVITY_M_PER_SEC2 = 9.80665;
 

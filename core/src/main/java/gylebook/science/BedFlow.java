@@ -5,6 +5,8 @@ package gylebook.science;
 /// No published permeability of a malt bed could be read; the bounds come from the grain's size and
 /// the rig learns its own from one dip-stick reading at a known flow.
 public final class BedFlow {
+  private static final double ONE_M2 = 1;
+
   private BedFlow() {}
 
   /// Head the bed needs to let a flow through (Darcy).
@@ -29,12 +31,12 @@ public final class BedFlow {
     Require.above0("permeability", permeabilityM2);
     Require.above0("viscosity", viscosityPaSec);
     Require.above0("density", densityKgPerL);
-    return 1e-3
-        * flowLPerSec
+    return flowLPerSec
+        / Air.L_PER_M3
         / areaM2
         * viscosityPaSec
         * depthM
-        / (permeabilityM2 * 1000 * densityKgPerL * Air.GRAVITY_M_PER_SEC2);
+        / (permeabilityM2 * Air.L_PER_M3 * densityKgPerL * Air.GRAVITY_M_PER_SEC2);
   }
 
   /// Permeability that explains a measured head: the same law read backwards.
@@ -52,7 +54,8 @@ public final class BedFlow {
       @Usually(0.7e-3) double viscosityPaSec,
       @Usually(1.05) double densityKgPerL) {
     Require.above0("head", headM);
-    return headM(flowLPerSec, depthM, areaM2, 1, viscosityPaSec, densityKgPerL) / headM;
+    double headAtOneM = headM(flowLPerSec, depthM, areaM2, ONE_M2, viscosityPaSec, densityKgPerL);
+    return ONE_M2 * headAtOneM / headM;
   }
 
   /// Permeability of a bed of equal grains: `k = d^2 eps^3 / (180 (1 - eps)^2)` (Kozeny, Carman).

@@ -6,7 +6,8 @@ public final class BoilingRise {
   private static final double ZERO_KELVIN = 273.15;
   private static final double SUCROSE_G_PER_MOL = 342.2965;
   private static final double WATER_G_PER_MOL = 18.015268;
-  private static final double G_M_PER_SEC2 = 9.80665;
+  private static final double PA_PER_KPA = 1000;
+  private static final double GRAVITY_M_PER_SEC2 = 9.80665;
 
   private BoilingRise() {}
 
@@ -71,8 +72,8 @@ public final class BoilingRise {
   public static double depthRiseK(
       double depthM, double extractFrac, @Usually(101.325) double pressureKpa) {
     Require.within("depthM", depthM, 0, 5);
-    // kg/L times m/s2 times m is kPa.
-    double headKpa = WortDensity.wortKgPerL(extractFrac, 100) * G_M_PER_SEC2 * depthM;
+    double densityKgPerM3 = WortDensity.wortKgPerL(extractFrac, 100) * Air.L_PER_M3;
+    double headKpa = densityKgPerM3 * GRAVITY_M_PER_SEC2 * depthM / PA_PER_KPA;
     return wortC(extractFrac, pressureKpa + headKpa) - wortC(extractFrac, pressureKpa);
   }
 

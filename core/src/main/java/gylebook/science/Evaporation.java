@@ -9,7 +9,7 @@ package gylebook.science;
 public final class Evaporation {
   private static final double VAPOUR_TO_AIR_MASS_RATIO = 0.62198;
   private static final double SEC_PER_HR = 3600;
-  private static final double SHAH = 35 / SEC_PER_HR;
+  private static final double SHAH_NUMBER = 35.0 / 3600; // per hour in the paper
 
   private Evaporation() {}
 
@@ -62,7 +62,11 @@ public final class Evaporation {
     if (roomAir <= surfaceAir || drive <= 0) {
       return 0;
     }
-    return SHAH * surfaceAir * Math.cbrt(roomAir - surfaceAir) * VAPOUR_TO_AIR_MASS_RATIO * drive;
+    return SHAH_NUMBER
+        * surfaceAir
+        * Math.cbrt(roomAir - surfaceAir)
+        * VAPOUR_TO_AIR_MASS_RATIO
+        * drive;
   }
 
   /// Heat that evaporation takes from an open hot surface, per area.

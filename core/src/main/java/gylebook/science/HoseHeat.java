@@ -198,7 +198,7 @@ public final class HoseHeat {
       @Usually(20) double roomC) {
     Liquid liquid = Liquid.atMash();
     double loss = lossWPerMK(boreM, outerM, lengthM, flowLPerSec, wortC, roomC);
-    double flowKgPerSec = flowLPerSec * liquid.densityKgPerM3 / 1000;
+    double flowKgPerSec = flowLPerSec * liquid.densityKgPerM3 / Air.L_PER_M3;
     return wortC - outletC(wortC, roomC, loss, lengthM, flowKgPerSec, liquid.heatJPerKgK);
   }
 
@@ -226,7 +226,7 @@ public final class HoseHeat {
             / (insideMKPerW(hose, liquid, flowLPerSec)
                 + wallMKPerW(boreM, outerM, hose.wallWPerMK)
                 + outward);
-    double flowKgPerSec = flowLPerSec * liquid.densityKgPerM3 / 1000;
+    double flowKgPerSec = flowLPerSec * liquid.densityKgPerM3 / Air.L_PER_M3;
     return wortC - outletC(wortC, roomC, loss, lengthM, flowKgPerSec, liquid.heatJPerKgK);
   }
 

@@ -16,7 +16,7 @@ public final class Levels {
       range = "upright walls; areas above 0; refused otherwise")
   public static double outsideFallM(
       double headM, @Usually(0.113) double insideM2, @Usually(0.0255) double outsideM2) {
-    return Require.notBelow0("head", headM) * insideShare(insideM2, outsideM2);
+    return Require.notBelow0("head", headM) * insideFrac(insideM2, outsideM2);
   }
 
   /// How far the level inside the bag rises above rest: `dh A_out / (A_in + A_out)`.
@@ -28,7 +28,7 @@ public final class Levels {
       range = "upright walls; areas above 0; refused otherwise")
   public static double insideRiseM(
       double headM, @Usually(0.113) double insideM2, @Usually(0.0255) double outsideM2) {
-    return Require.notBelow0("head", headM) * (1 - insideShare(insideM2, outsideM2));
+    return Require.notBelow0("head", headM) * (1 - insideFrac(insideM2, outsideM2));
   }
 
   /// Liquid left above the element's cover line; below 0 the element is bare.
@@ -62,10 +62,10 @@ public final class Levels {
       @Usually(0.113) double insideM2,
       @Usually(0.0255) double outsideM2) {
     double spare = Require.notBelow0("rest level", restM) - Require.notBelow0("cover", coverM);
-    return Math.max(0, spare) / insideShare(insideM2, outsideM2);
+    return Math.max(0, spare) / insideFrac(insideM2, outsideM2);
   }
 
-  private static double insideShare(double insideM2, double outsideM2) {
+  private static double insideFrac(double insideM2, double outsideM2) {
     Require.above0("area inside the bag", insideM2);
     Require.above0("area outside the bag", outsideM2);
     return insideM2 / (insideM2 + outsideM2);

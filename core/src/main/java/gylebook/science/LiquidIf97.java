@@ -52,8 +52,8 @@ final class LiquidIf97 {
 
   /// Density, from the slope along pressure.
   static double densityKgPerM3(double waterC, double pressureKpa) {
-    double[] byPressure = powers(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
-    double[] byHeat = heatPowers(waterC);
+    double[] byPressure = powersNumber(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
+    double[] byHeat = heatPowersNumber(waterC);
     double slope = 0;
     for (double[] term : TERMS) {
       int i = (int) term[0];
@@ -68,8 +68,8 @@ final class LiquidIf97 {
 
   /// Enthalpy, from the slope along temperature.
   static double enthalpyJPerKg(double waterC, double pressureKpa) {
-    double[] byPressure = powers(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
-    double[] byHeat = heatPowers(waterC);
+    double[] byPressure = powersNumber(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
+    double[] byHeat = heatPowersNumber(waterC);
     double slope = 0;
     for (double[] term : TERMS) {
       int j = (int) term[1];
@@ -80,8 +80,8 @@ final class LiquidIf97 {
 
   /// Specific heat at constant pressure, from the curvature along temperature.
   static double heatJPerKgK(double waterC, double pressureKpa) {
-    double[] byPressure = powers(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
-    double[] byHeat = heatPowers(waterC);
+    double[] byPressure = powersNumber(7.1 - pressureKpa / PRESSURE_KPA, -1, 32);
+    double[] byHeat = heatPowersNumber(waterC);
     double bend = 0;
     for (double[] term : TERMS) {
       int j = (int) term[1];
@@ -91,12 +91,12 @@ final class LiquidIf97 {
     return -GAS_J_PER_KG_K * tau * tau * bend;
   }
 
-  private static double[] heatPowers(double waterC) {
-    return powers(TEMPERATURE_KELVIN / (waterC + ZERO_KELVIN) - 1.222, COLDEST - 2, 17);
+  private static double[] heatPowersNumber(double waterC) {
+    return powersNumber(TEMPERATURE_KELVIN / (waterC + ZERO_KELVIN) - 1.222, COLDEST - 2, 17);
   }
 
   /// All whole powers of a base from the least to the most; much faster than asking for each.
-  static double[] powers(double baseRatio, int least, int most) {
+  static double[] powersNumber(double baseRatio, int least, int most) {
     double[] powers = new double[most - least + 1];
     powers[0] = Math.pow(baseRatio, least);
     for (int i = 1; i < powers.length; i++) {

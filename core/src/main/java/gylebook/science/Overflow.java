@@ -4,7 +4,7 @@ package gylebook.science;
 ///
 /// What runs down it neither rinses nor heats the grain, and a falling stream entrains air.
 public final class Overflow {
-  private static final double WEIR = 0.414;
+  private static final double WEIR_NUMBER = 0.414;
 
   private Overflow() {}
 
@@ -50,7 +50,7 @@ public final class Overflow {
       @Usually(0.020) double boreM, @Usually(0.6) double dischargeFrac) {
     return Require.above0("discharge coefficient", dischargeFrac)
         * Require.above0("bore", boreM)
-        / (4 * WEIR);
+        / (4 * WEIR_NUMBER);
   }
 
   /// Head over the crest that a flow needs.
@@ -68,7 +68,7 @@ public final class Overflow {
     double flow = 1e-3 * Require.notBelow0("flow", flowLPerSec);
     double changeover = changeoverM(boreM, dischargeFrac);
     double root = Math.sqrt(2 * Air.GRAVITY_M_PER_SEC2);
-    double asWeir = Math.pow(flow / (WEIR * root * Math.PI * boreM), 2.0 / 3);
+    double asWeir = Math.pow(flow / (WEIR_NUMBER * root * Math.PI * boreM), 2.0 / 3);
     if (asWeir <= changeover) {
       return asWeir;
     }
@@ -93,7 +93,7 @@ public final class Overflow {
     double root = Math.sqrt(2 * Air.GRAVITY_M_PER_SEC2);
     double flow =
         headM <= changeover
-            ? WEIR * root * Math.PI * boreM * headM * Math.sqrt(headM)
+            ? WEIR_NUMBER * root * Math.PI * boreM * headM * Math.sqrt(headM)
             : dischargeFrac * Math.PI / 4 * boreM * boreM * root * Math.sqrt(headM);
     return 1000 * flow;
   }

@@ -3,7 +3,7 @@ package gylebook.science;
 /// Heat that a warm surface radiates to the room.
 public final class Radiation {
   /// Stefan and Boltzmann's constant, exact since 2019.
-  private static final double SIGMA = 5.670374419e-8;
+  private static final double SIGMA_NUMBER = 5.670374419e-8;
 
   private Radiation() {}
 
@@ -23,6 +23,6 @@ public final class Radiation {
     Require.within("emissivity", emissivityFrac, 0, 1);
     double surface = Air.kelvin(surfaceC);
     double room = Air.kelvin(roomC);
-    return emissivityFrac * SIGMA * (surface * surface + room * room) * (surface + room);
+    return emissivityFrac * SIGMA_NUMBER * (surface * surface + room * room) * (surface + room);
   }
 }

@@ -70,9 +70,9 @@ final class SteamIf97 {
   /// Enthalpy of steam that is saturated or hotter.
   static double enthalpyJPerKg(double steamC, double pressureKpa) {
     double tau = TEMPERATURE_KELVIN / (steamC + ZERO_KELVIN);
-    double[] byIdeal = LiquidIf97.powers(tau, -6, 2);
-    double[] byHeat = LiquidIf97.powers(tau - 0.5, -1, 57);
-    double[] byPressure = LiquidIf97.powers(pressureKpa / PRESSURE_KPA, 0, 24);
+    double[] byIdeal = LiquidIf97.powersNumber(tau, -6, 2);
+    double[] byHeat = LiquidIf97.powersNumber(tau - 0.5, -1, 57);
+    double[] byPressure = LiquidIf97.powersNumber(pressureKpa / PRESSURE_KPA, 0, 24);
     double slope = 0;
     for (double[] term : IDEAL) {
       int j = (int) term[0];

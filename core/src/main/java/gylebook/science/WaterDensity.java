@@ -54,6 +54,6 @@ public final class WaterDensity {
   public static double tableKgPerL(double waterC, @Usually(101.325) double pressureKpa) {
     Require.within("waterC", waterC, 0, 150);
     Require.within("pressureKpa", pressureKpa, 50, 1000);
-    return LiquidIf97.densityKgPerM3(waterC, pressureKpa) / 1000;
+    return LiquidIf97.densityKgPerM3(waterC, pressureKpa) / Air.L_PER_M3;
   }
 }

@@ -14,8 +14,7 @@ final class Arrhenius {
     return celsiusC + ICE_POINT_KELVIN;
   }
 
-  /// How many times faster at one temperature than at another,
-  /// `exp(E/R (1/T0 - 1/T))`.
+  /// How many times faster at one temperature than at another, `exp(E/R (1/T0 - 1/T))`.
   static double speedRatio(double actualC, double referenceC, double activationJPerMol) {
     double t = absoluteKelvin(actualC);
     double t0 = absoluteKelvin(referenceC);

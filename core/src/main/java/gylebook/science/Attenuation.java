@@ -8,9 +8,9 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /// How far yeast can take a wort, by the temperature it was mashed at.
 ///
-/// Four measured points (J. Chandrasekhar, quoted by E. Wray 2014): 65 C 82 %, 70 C 70 %, 75 C 50 %,
-/// 80 C 30 %, apparent, after a 60 min single infusion of 90 % lager malt and 10 % dextrin malt at
-/// 3:1. Another malt lies within about 3 points; the offset is learnt per malt and rig.
+/// Four measured points (J. Chandrasekhar, quoted by E. Wray 2014): 65 C 82 %, 70 C 70 %, 75 C 50
+/// %, 80 C 30 %, apparent, after a 60 min single infusion of 90 % lager malt and 10 % dextrin malt
+/// at 3:1. Another malt lies within about 3 points; the offset is learnt per malt and rig.
 public final class Attenuation {
   /// What the fit tends to in a cool mash. Not measured: the asymptote of the curve.
   static final double ASYMPTOTE_FRAC = 0.93367;

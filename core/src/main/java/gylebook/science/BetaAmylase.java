@@ -3,9 +3,9 @@ package gylebook.science;
 /// What the heat of the mash leaves of beta-amylase, the enzyme that makes most of the maltose.
 ///
 /// Two pools, because one does not fit: Muller found 17 % left after 30 min and 8 % after 60 min at
-/// 65 C and 2.5 L/kg. A share of 0.069 that lasts and a rest with a half-life of 9.4 min at 65 C meet
-/// both points. In a thin mash the enzyme dies faster: a remembered study of thinner mashes has
-/// about half this half-life.
+/// 65 C and 2.5 L/kg. A share of 0.069 that lasts and a rest with a half-life of 9.4 min at 65 C
+/// meet both points. In a thin mash the enzyme dies faster: a remembered study of thinner mashes
+/// has about half this half-life.
 public final class BetaAmylase {
   /// The share that outlasts a rest at 65 C.
   public static final double STABLE_SHARE_FRAC = 0.069;

@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// Bitterness units, a definition by absorbance: not the same as milligrams of iso-alpha acid.
 ///
-/// The two agree only for beer hopped in the boil with aged hops, as it was common when the unit was
-/// made. Report them as two numbers.
+/// The two agree only for beer hopped in the boil with aged hops, as it was common when the unit
+/// was made. Report them as two numbers.
 public final class BitternessUnits {
   private static final double PER_ABSORBANCE_NUMBER = 50;
 

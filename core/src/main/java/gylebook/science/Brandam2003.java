@@ -2,9 +2,10 @@ package gylebook.science;
 
 /// An older mash model, kept apart for comparison; nothing else in this room uses its rates.
 ///
-/// **Not verified.** The paper could not be read. The activities are a reader's refit of its points,
-/// read second-hand; all other constants are from memory, and the two branches of the starch law do
-/// not even meet at 60 C. Use {@link Gelatinisation}, {@link BetaAmylase} and {@link Fermentability}.
+/// **Not verified.** The paper could not be read. The activities are a reader's refit of its
+/// points, read second-hand; all other constants are from memory, and the two branches of the
+/// starch law do not even meet at 60 C. Use {@link Gelatinisation}, {@link BetaAmylase} and {@link
+/// Fermentability}.
 public final class Brandam2003 {
   private static final double[] ALPHA = {
     9.82888846139552e-8,
@@ -57,9 +58,7 @@ public final class Brandam2003 {
     Require.within("mash temperature in C", mashC, 30, 110);
     double t = Arrhenius.absoluteKelvin(mashC);
     double line =
-        t < BETA_PEAK_KELVIN
-            ? 0.0475550936 * t - 13.4030012
-            : -0.375479041 * t + 128.755113;
+        t < BETA_PEAK_KELVIN ? 0.0475550936 * t - 13.4030012 : -0.375479041 * t + 128.755113;
     return Math.max(0, line);
   }
 

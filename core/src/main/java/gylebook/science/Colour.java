@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// Colour of malt, wort and beer.
 ///
-/// Absorbances at 430 nm of bright worts add and dilute in proportion (Lambert and Beer). The recipe
-/// estimate from malt is a fitted power law and does not add.
+/// Absorbances at 430 nm of bright worts add and dilute in proportion (Lambert and Beer). The
+/// recipe estimate from malt is a fitted power law and does not add.
 public final class Colour {
   private static final double SRM_PER_ABSORBANCE_NUMBER = 12.7;
   private static final double EBC_PER_ABSORBANCE_NUMBER = 25;
@@ -65,7 +65,7 @@ public final class Colour {
       says = "Beer colour in EBC from SRM.",
       equation = "EBC = 25/12.7 SRM",
       range = "any beer colour")
-  public static double ebcFromSrm(double beerSrm) {
+  public static double beerEbc(double beerSrm) {
     return absorbedEbc(Require.notBelow0("colour in SRM", beerSrm) / SRM_PER_ABSORBANCE_NUMBER);
   }
 
@@ -76,7 +76,7 @@ public final class Colour {
       says = "Beer colour in SRM from EBC.",
       equation = "SRM = 12.7/25 EBC",
       range = "any beer colour")
-  public static double srmFromEbc(double beerEbc) {
+  public static double beerSrm(double beerEbc) {
     return absorbedSrm(Require.notBelow0("colour in EBC", beerEbc) / EBC_PER_ABSORBANCE_NUMBER);
   }
 
@@ -87,7 +87,7 @@ public final class Colour {
       says = "Malt colour in Lovibond from EBC.",
       equation = "L = (EBC/1.97 + 0.6)/1.3546",
       range = "any malt colour; a rule of the trade, from memory")
-  public static double lovibondFromEbc(double maltEbc) {
+  public static double maltLovibond(double maltEbc) {
     return (Require.notBelow0("malt colour in EBC", maltEbc) / 1.97 + 0.6) / 1.3546;
   }
 
@@ -98,7 +98,7 @@ public final class Colour {
       says = "Malt colour in EBC from Lovibond.",
       equation = "EBC = 1.97 (1.3546 L - 0.6)",
       range = "0.443 Lovibond and more; 0 below")
-  public static double ebcFromLovibond(double maltLovibond) {
+  public static double maltEbc(double maltLovibond) {
     Require.notBelow0("malt colour in Lovibond", maltLovibond);
     return Math.max(0, 1.97 * (1.3546 * maltLovibond - 0.6));
   }
@@ -128,7 +128,7 @@ public final class Colour {
       says = "Beer colour expected of the malt colour units of a grist.",
       equation = "SRM = 1.4922 MCU^0.6859",
       range = "below 50 SRM")
-  public static double srmFromMaltUnits(double maltUnitsNumber) {
+  public static double maltUnitsSrm(double maltUnitsNumber) {
     Require.notBelow0("malt colour units", maltUnitsNumber);
     return POWER_FACTOR * Math.pow(maltUnitsNumber, POWER_EXPONENT_NUMBER);
   }

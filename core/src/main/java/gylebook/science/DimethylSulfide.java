@@ -45,9 +45,9 @@ public final class DimethylSulfide {
       says = "The half-life of the precursor of dimethyl sulfide in hot wort.",
       equation = "t = 38 min (32.5/38)^((pH - 5.2)/0.3) 2^((100 - T)/6)",
       range = "82 to 101 C, pH 5.0 to 5.7; 0 to 110 C and pH 4 to 7 answered")
-  public static double halfLifeMin(@Usually(100) double wortC, @Usually(5.35) double ph) {
-    Require.within("pH of the wort", ph, 4, 7);
-    double place = (ph - LOW_PH) / (HIGH_PH - LOW_PH);
+  public static double halfLifeMin(@Usually(100) double wortC, @Usually(5.35) double wortPh) {
+    Require.within("pH of the wort", wortPh, 4, 7);
+    double place = (wortPh - LOW_PH) / (HIGH_PH - LOW_PH);
     double atBoil =
         LOW_PH_HALF_LIFE_MIN * Math.pow(HIGH_PH_HALF_LIFE_MIN / LOW_PH_HALF_LIFE_MIN, place);
     return halfLifeFromBoilMin(wortC, atBoil);
@@ -74,8 +74,8 @@ public final class DimethylSulfide {
       says = "How fast the precursor of dimethyl sulfide splits in hot wort.",
       equation = "k = ln 2/half-life",
       range = "82 to 101 C, pH 5.0 to 5.7; 0 to 110 C and pH 4 to 7 answered")
-  public static double precursorPerSec(double wortC, @Usually(5.35) double ph) {
-    return Math.log(2) / (halfLifeMin(wortC, ph) * Minutes.SEC_PER_MIN);
+  public static double precursorPerSec(double wortC, @Usually(5.35) double wortPh) {
+    return Math.log(2) / (halfLifeMin(wortC, wortPh) * Minutes.SEC_PER_MIN);
   }
 
   /// Free dimethyl sulfide that leaves per second, as a share of what is there.
@@ -123,8 +123,7 @@ public final class DimethylSulfide {
     double unstripped = Math.exp(-strippingPerMin * boiledMin);
     double gap = strippingPerMin - ks;
     // Equal rates: the limit of the fraction.
-    double fresh =
-        Math.abs(gap) < 1e-9 ? ks * boiledMin * kept : ks / gap * (kept - unstripped);
+    double fresh = Math.abs(gap) < 1e-9 ? ks * boiledMin * kept : ks / gap * (kept - unstripped);
     return new Left(precursorMgPerL * kept, freeMgPerL * unstripped + precursorMgPerL * fresh);
   }
 }

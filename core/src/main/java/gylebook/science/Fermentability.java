@@ -8,30 +8,28 @@ package gylebook.science;
 /// `d(phi)/dt = k(T) b(t) (ceiling - phi)`, `phi(0) = 0`,
 ///
 /// with `b` the share of {@link BetaAmylase} left. At constant temperature this has a closed
-/// solution, `phi = ceiling (1 - exp(-k B))` with `B` the integral of `b`. So `k(T)` is **defined** as
-/// the rate for which an hour gives the measured curve exactly:
+/// solution, `phi = ceiling (1 - exp(-k B))` with `B` the integral of `b`. So `k(T)` is **defined**
+/// as the rate for which an hour gives the measured curve exactly:
 ///
 /// `k(T) = -ln(1 - A(T)/ceiling)/B(T, 3600 s)`.
 ///
 /// It holds in one number everything besides beta-amylase: alpha-amylase, limit dextrinase, what is
-/// opened of the starch. That is why it rises to about 70 C and falls above, and why it bends at the
-/// edge of the curve, 62 C. That a stepped mash adds up this way is our assumption.
+/// opened of the starch. That is why it rises to about 70 C and falls above, and why it bends at
+/// the edge of the curve, 62 C. That a stepped mash adds up this way is our assumption.
 public final class Fermentability {
   /// What fermentability tends to in a long mash: the asymptote of the fitted curve. Not measured.
   public static final double CEILING_FRAC = Attenuation.ASYMPTOTE_FRAC;
 
-  private static final double HOUR_SEC = Minutes.SEC_PER_HR;
+  private static final double HOUR_SEC = 3600;
 
   /// The temperatures for which the rate rests on measured points.
   public static final Validity RANGE = Attenuation.RANGE;
 
   // Two tables: the law bends at the edge of the attenuation curve.
   private static final CubicTable COOL =
-      new CubicTable(
-          1, Attenuation.EDGE_C, 610, t -> closedPerSec(t, Attenuation.limitFrac(0)));
+      new CubicTable(1, Attenuation.EDGE_C, 610, t -> closedPerSec(t, Attenuation.limitFrac(0)));
   private static final CubicTable WARM =
-      new CubicTable(
-          Attenuation.EDGE_C, 100, 760, t -> closedPerSec(t, Attenuation.curveFrac(t)));
+      new CubicTable(Attenuation.EDGE_C, 100, 760, t -> closedPerSec(t, Attenuation.curveFrac(t)));
   private static final double EDGE_C = Attenuation.EDGE_C;
 
   private Fermentability() {}
@@ -86,8 +84,7 @@ public final class Fermentability {
     double labile = 1 - BetaAmylase.STABLE_SHARE_FRAC;
     double left = labile * Math.exp(-BetaAmylase.labileDecayPerSec(firstC) * firstSec);
     double first = approachPerSec(firstC) * BetaAmylase.fullActivitySec(firstC, firstSec, labile);
-    double second =
-        approachPerSec(secondC) * BetaAmylase.fullActivitySec(secondC, secondSec, left);
+    double second = approachPerSec(secondC) * BetaAmylase.fullActivitySec(secondC, secondSec, left);
     return CEILING_FRAC * -Math.expm1(-first - second);
   }
 }

@@ -4,9 +4,10 @@ import org.hipparchus.special.Erf;
 
 /// How fast malt starch swells and becomes food for the enzymes.
 ///
-/// The form is a ceiling rate behind a gate in temperature, a cumulative normal, as Potter & Coulter
-/// describe the susceptibility of malt starch. The three constants are **ours**, calibrated on what
-/// Rittenauer et al. report for ten minutes at a temperature, each range read at its middle:
+/// The form is a ceiling rate behind a gate in temperature, a cumulative normal, as Potter &
+/// Coulter describe the susceptibility of malt starch. The three constants are **ours**, calibrated
+/// on what Rittenauer et al. report for ten minutes at a temperature, each range read at its
+/// middle:
 ///
 /// | mash | sugar, of that after 65 C for 60 min | how we know |
 /// |---|---|---|
@@ -15,8 +16,8 @@ import org.hipparchus.special.Erf;
 /// | 62.95 C (61.4-64.5) | 97.5 % | read |
 ///
 /// Conversion is taken as first order, so the rates at the three are `-ln(1 - share)/600 s`, and
-/// three constants meet three points exactly. A malt differs by a kelvin or two: a bag's middle that
-/// lags behind the sensor differs by more.
+/// three constants meet three points exactly. A malt differs by a kelvin or two: a bag's middle
+/// that lags behind the sensor differs by more.
 public final class Gelatinisation {
   /// Rate well above the gate; 97.6 % in ten minutes.
   public static final double CEILING_PER_SEC = 6.234e-3;

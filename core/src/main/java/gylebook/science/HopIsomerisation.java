@@ -4,8 +4,8 @@ package gylebook.science;
 ///
 /// Malowicki & Shellhammer 2005 measured both as first-order steps in a buffer of pH 5.2 from 90 to
 /// 130 C. They saw no effect of gravity, calcium or pH on the rate: what strong worts utilise less
-/// is lost elsewhere. No trub, no foam and no filter is in these numbers, and no bonus for hops that
-/// lie in the first wort: those are a boil addition plus the minutes before the boil.
+/// is lost elsewhere. No trub, no foam and no filter is in these numbers, and no bonus for hops
+/// that lie in the first wort: those are a boil addition plus the minutes before the boil.
 public final class HopIsomerisation {
   /// Constants are given to two to four digits; believe two.
   private static final double FORMATION_PER_MIN = 7.9e11;
@@ -43,7 +43,7 @@ public final class HopIsomerisation {
       equation = "k1 = 7.9e11 exp(-11858/T) per minute",
       range = "90 to 130 C; a whirlpool below 90 C is extrapolated; 0 to 135 C answered")
   public static double formationPerSec(double wortC) {
-    return perMin(FORMATION_PER_MIN, FORMATION_KELVIN, wortC) / Minutes.SEC_PER_MIN;
+    return arrheniusPerSec(FORMATION_PER_MIN, FORMATION_KELVIN, wortC);
   }
 
   /// Iso-alpha acid lost per second, as a share of what is there.
@@ -58,12 +58,14 @@ public final class HopIsomerisation {
       equation = "k2 = 4.1e12 exp(-12994/T) per minute",
       range = "90 to 130 C; extrapolated below; 0 to 135 C answered")
   public static double lossPerSec(double wortC) {
-    return perMin(LOSS_PER_MIN, LOSS_KELVIN, wortC) / Minutes.SEC_PER_MIN;
+    return arrheniusPerSec(LOSS_PER_MIN, LOSS_KELVIN, wortC);
   }
 
-  private static double perMin(double factorPerMin, double activationKelvin, double wortC) {
+  private static double arrheniusPerSec(
+      double factorPerMin, double activationKelvin, double wortC) {
     Require.within("wort temperature in C", wortC, 0, 135);
-    return factorPerMin * Math.exp(-activationKelvin / Arrhenius.absoluteKelvin(wortC));
+    double slowing = Math.exp(-activationKelvin / Arrhenius.absoluteKelvin(wortC));
+    return factorPerMin * slowing / Minutes.SEC_PER_MIN;
   }
 
   /// Iso-alpha acid present per alpha acid added, after a time at one temperature.
@@ -115,7 +117,8 @@ public final class HopIsomerisation {
   @Reckoned(
       name = "iso-alpha-in-free-cooling",
       says = "How much alpha acid becomes iso-alpha acid while the kettle cools by itself.",
-      equation = "d(alpha)/dt = -k1 alpha, d(iso)/dt = k1 alpha - k2 iso, T = Tr + (T0 - Tr) e^(-t/tau)",
+      equation =
+          "d(alpha)/dt = -k1 alpha, d(iso)/dt = k1 alpha - k2 iso, T = Tr + (T0 - Tr) e^(-t/tau)",
       range = "90 to 130 C; extrapolated below")
   public static double freeCoolingIsoFrac(
       double startC, @Usually(20) double roomC, double timeConstantMin, double coolingMin) {

@@ -22,7 +22,8 @@ public final class HopStorage {
 
   /// Alpha and beta acid lost since the harvest.
   ///
-  /// `lost = slope log10(HSI/0.25)`; the slope was 1.018 to 1.146 for crops of 1969-77, usually 1.10.
+  /// `lost = slope log10(HSI/0.25)`; the slope was 1.018 to 1.146 for crops of 1969-77, usually
+  /// 1.10.
   ///
   /// - Below 0.25 nothing is lost yet: 0. Above 1 everything would be: 1.
   @Source(key = "nickerson-likens1979", at = "form and slopes", trust = Trust.READ)
@@ -31,8 +32,7 @@ public final class HopStorage {
       says = "The share of alpha and beta acid lost, from the hop storage index.",
       equation = "lost = slope log10(HSI/0.25)",
       range = "HSI 0.25 to about 1; 0 below 0.25")
-  public static double lostFrac(
-      double indexRatio, @Usually(1.10) double slopeFrac) {
+  public static double lostFrac(double indexRatio, @Usually(1.10) double slopeFrac) {
     Require.within("hop storage index", indexRatio, 0.1, 5);
     Require.within("slope as a share per decade", slopeFrac, 0.5, 2);
     double lost = slopeFrac * Math.log10(indexRatio / FRESH_RATIO);

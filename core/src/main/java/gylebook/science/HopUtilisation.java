@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// How much of the alpha acid of a boil addition is counted as bitterness: Tinseth's equation.
 ///
-/// A fit to whole cones in one home brewery that has become a convention. It holds losses as well as
-/// chemistry, says nothing about hops added below the boil, and reads a stronger wort as less
+/// A fit to whole cones in one home brewery that has become a convention. It holds losses as well
+/// as chemistry, says nothing about hops added below the boil, and reads a stronger wort as less
 /// bitter. Show it beside {@link HopIsomerisation}: the spread between the two is real doubt. First
 /// wort hops are counted by their time in the boil; nothing is added for them.
 public final class HopUtilisation {

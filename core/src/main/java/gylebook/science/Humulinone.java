@@ -10,7 +10,10 @@ public final class Humulinone {
   /// What hops and pellets were found to hold.
   public static final Validity RANGE =
       new Validity(
-          "humulinones as a share", 0.002, 0.005, "hops and pellets were found to hold 0.2 to 0.5 %");
+          "humulinones as a share",
+          0.002,
+          0.005,
+          "hops and pellets were found to hold 0.2 to 0.5 %");
 
   private Humulinone() {}
 

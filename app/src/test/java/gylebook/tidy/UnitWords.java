@@ -64,6 +64,13 @@ final class UnitWords {
       text = Dimension.camel(text);
     }
     List<String> words = List.of(text.split("(?=[A-Z])", -1));
+    int origin = words.lastIndexOf("From");
+    if (origin > 0) { // `platoFromSg` is in Plato
+      List<String> before = tail(String.join("", words.subList(0, origin)));
+      if (!before.isEmpty()) {
+        return before;
+      }
+    }
     int from = words.size();
     while (from > 0 && (known(words.get(from - 1)) || words.get(from - 1).equals("Per"))) {
       from--;
@@ -96,7 +103,8 @@ final class UnitWords {
   /// Whether a name may begin with its unit, as `ratio` and `kelvin` do; `min` is the lesser of
   /// two.
   private static boolean begins(String word) {
-    return word.length() > 2 && !word.equals("min") && known(capital(word));
+    boolean longer = word.length() > 2 && !word.equals("min");
+    return (longer || word.equals("sg") || word.equals("ph")) && known(capital(word));
   }
 
   private static String capital(String word) {

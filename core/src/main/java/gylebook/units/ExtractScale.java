@@ -12,13 +12,14 @@ package gylebook.units;
 /// - Source: the cubic of the American Society of Brewing Chemists, its constants read in two
 ///   places.
 public final class ExtractScale {
-  private static final double CUBE = 135.997;
-  private static final double SQUARE = -630.272;
-  private static final double LINEAR = 1111.14;
-  private static final double REST = -616.868;
-  private static final double LEFT_AT_ONE = CUBE + SQUARE + LINEAR + REST;
-  private static final double FADE = 0.005;
-  private static final double FIRST_SLOPE = 258.6;
+  private static final double CUBE_FACTOR = 135.997;
+  private static final double SQUARE_FACTOR = -630.272;
+  private static final double LINEAR_FACTOR = 1111.14;
+  private static final double REST_PLATO = -616.868;
+  private static final double LEFT_AT_ONE_PLATO =
+      CUBE_FACTOR + SQUARE_FACTOR + LINEAR_FACTOR + REST_PLATO;
+  private static final double FADE_FACTOR = 0.005;
+  private static final double FIRST_SLOPE_FACTOR = 258.6;
   private static final int ROUNDS = 60;
 
   private ExtractScale() {}
@@ -28,9 +29,10 @@ public final class ExtractScale {
     if (!(wortSg > 0) || Double.isInfinite(wortSg)) {
       throw new IllegalArgumentException("wortSg is " + wortSg + "; it must be above 0.");
     }
-    double cubic = ((CUBE * wortSg + SQUARE) * wortSg + LINEAR) * wortSg + REST;
-    double near = 1 - Math.abs(wortSg - 1) / FADE;
-    return near > 0 ? cubic - LEFT_AT_ONE * near : cubic;
+    double cubic =
+        ((CUBE_FACTOR * wortSg + SQUARE_FACTOR) * wortSg + LINEAR_FACTOR) * wortSg + REST_PLATO;
+    double near = 1 - Math.abs(wortSg - 1) / FADE_FACTOR;
+    return near > 0 ? cubic - LEFT_AT_ONE_PLATO * near : cubic;
   }
 
   /// Specific gravity 20/20 of a wort from its extract, by Newton's rule on the cubic.
@@ -40,14 +42,15 @@ public final class ExtractScale {
           "wortPlato is " + wortPlato + "; it must lie between -100 and 500.");
     }
     double s = 1;
-    double slope = FIRST_SLOPE;
+    double slope = FIRST_SLOPE_FACTOR;
     for (int i = 0; i < ROUNDS; i++) {
-      double step = (wortPlato - platoFromSg(s)) / slope;
+      double missing = wortPlato - platoFromSg(s);
+      double step = missing / slope;
       s += step;
       if (Math.abs(step) < 1e-15) {
         break;
       }
-      slope = (3 * CUBE * s + 2 * SQUARE) * s + LINEAR;
+      slope = (3 * CUBE_FACTOR * s + 2 * SQUARE_FACTOR) * s + LINEAR_FACTOR;
     }
     return s;
   }

@@ -7,6 +7,7 @@ package gylebook.units;
 /// is usual for the reader. What could mean two things is asked back, never guessed.
 public sealed interface Typed {
   /// Understood.
+  @AnyUnit("the amount says its own unit")
   record Read(Entered entered) implements Typed {}
 
   /// Not understood: what is wrong, the characters it is about, and what may have been meant.

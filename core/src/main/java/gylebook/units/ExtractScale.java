@@ -15,9 +15,9 @@ public final class ExtractScale {
   private static final double CUBE_FACTOR = 135.997;
   private static final double SQUARE_FACTOR = -630.272;
   private static final double LINEAR_FACTOR = 1111.14;
-  private static final double REST_PLATO = -616.868;
-  private static final double LEFT_AT_ONE_PLATO =
-      CUBE_FACTOR + SQUARE_FACTOR + LINEAR_FACTOR + REST_PLATO;
+  private static final double REST_FACTOR = -616.868;
+  private static final double LEFT_AT_ONE_FACTOR =
+      CUBE_FACTOR + SQUARE_FACTOR + LINEAR_FACTOR + REST_FACTOR;
   private static final double FADE_FACTOR = 0.005;
   private static final double FIRST_SLOPE_FACTOR = 258.6;
   private static final int ROUNDS = 60;
@@ -30,9 +30,9 @@ public final class ExtractScale {
       throw new IllegalArgumentException("wortSg is " + wortSg + "; it must be above 0.");
     }
     double cubic =
-        ((CUBE_FACTOR * wortSg + SQUARE_FACTOR) * wortSg + LINEAR_FACTOR) * wortSg + REST_PLATO;
+        ((CUBE_FACTOR * wortSg + SQUARE_FACTOR) * wortSg + LINEAR_FACTOR) * wortSg + REST_FACTOR;
     double near = 1 - Math.abs(wortSg - 1) / FADE_FACTOR;
-    return near > 0 ? cubic - LEFT_AT_ONE_PLATO * near : cubic;
+    return near > 0 ? cubic - LEFT_AT_ONE_FACTOR * near : cubic;
   }
 
   /// Specific gravity 20/20 of a wort from its extract, by Newton's rule on the cubic.

@@ -1,0 +1,83 @@
+package gylebook.science;
+
+/// Liquid that stays behind: in the grain, in the hops, in the trub.
+public final class Absorption {
+  private Absorption() {}
+
+  /// Water held by spent grain per kilogram of malt.
+  ///
+  /// `a = (1 - M) (1 - k f) x / (1 - x)`, x the moisture of the spent grain, k the conversion
+  ///
+  /// - Valid: x from 0 to 0.95, other shares from 0 to 1; outside it refuses. Read: about 0.65 in a
+  ///   mash filter, 0.75 in a lauter tun, 0.80 and more in a combined vessel. Bags, by practice:
+  ///   drained 0.9 to 1.0, squeezed by hand 0.5 to 0.65, pressed hard about 0.4 kg/kg.
+  /// - Source: a balance with the moistures of Farber and others.
+  @Reckoned(
+      name = "spent-grain-water",
+      says = "How much water the spent grain of a kilogram of malt holds back.",
+      equation = "a = (1 - M) (1 - k f) x / (1 - x)",
+      range = "spent-grain moisture 0 to 95 %; refused outside")
+  @Source(key = "mass-balance", trust = Trust.COMPUTED)
+  @Source(key = "farber-2019", at = "moistures", trust = Trust.SECOND_HAND)
+  public static double waterKgPerKg(
+      double spentMoistureFrac,
+      @Usually(0.04) double moistureFrac,
+      @Usually(0.80) double fineDryFrac,
+      @Usually(0.95) double conversionFrac) {
+    double x = Require.within("spentMoistureFrac", spentMoistureFrac, 0, 0.95);
+    Require.within("moistureFrac", moistureFrac, 0, 1);
+    Require.within("fineDryFrac", fineDryFrac, 0, 1);
+    Require.within("conversionFrac", conversionFrac, 0, 1);
+    return (1 - moistureFrac) * (1 - conversionFrac * fineDryFrac) * x / (1 - x);
+  }
+
+  /// Wort held by spent grain, from the water held: what is held is as strong as what runs off.
+  ///
+  /// `wort = water / (1 - w)`
+  ///
+  /// - Valid: 0 to 0.6 extract; outside it refuses.
+  /// - Source: a balance.
+  @Reckoned(
+      name = "spent-grain-wort",
+      says = "How much wort the grain holds back when it holds this much water.",
+      equation = "wort = water / (1 - w)",
+      range = "0 to 60 % extract; refused outside")
+  @Source(key = "mass-balance", trust = Trust.COMPUTED)
+  public static double wortKgPerKg(double heldWaterKgPerKg, double extractFrac) {
+    return Require.notBelow0("heldWaterKgPerKg", heldWaterKgPerKg)
+        / (1 - Require.within("extractFrac", extractFrac, 0, 0.6));
+  }
+
+  /// Wort that hops soak up.
+  ///
+  /// `V = h m`
+  ///
+  /// - Valid: pellets 5 to 10 L/kg, whole cones 10 to 15; 0 to 30 accepted, outside it refuses.
+  /// - Source: common practice; one brewer's log says 10 L/kg.
+  @Reckoned(
+      name = "hop-absorption",
+      says = "How much wort hops soak up.",
+      equation = "V = h m",
+      range = "pellets 5 to 10 L/kg, whole cones 10 to 15; 0 to 30 accepted")
+  @Source(key = "brewers-practice", trust = Trust.PRACTICE)
+  public static double hopsL(double hopsKg, @Usually(7.5) double heldLPerKg) {
+    return Require.notBelow0("hopsKg", hopsKg) * Require.within("heldLPerKg", heldLPerKg, 0, 30);
+  }
+
+  /// Wort left behind in the break.
+  ///
+  /// `V = b m`, m the malt
+  ///
+  /// - Valid: 0.2 L for each kg of malt, 0.4 with kettle finings; 0 to 2 accepted, outside it
+  ///   refuses.
+  /// - Source: common practice after one brewer's log.
+  @Reckoned(
+      name = "break-loss",
+      says = "How much wort stays behind in the break.",
+      equation = "V = b m",
+      range = "0.2 L per kg malt, 0.4 with finings; 0 to 2 accepted")
+  @Source(key = "brewers-practice", trust = Trust.PRACTICE)
+  public static double breakL(double maltKg, @Usually(0.2) double heldLPerKg) {
+    return Require.notBelow0("maltKg", maltKg) * Require.within("heldLPerKg", heldLPerKg, 0, 2);
+  }
+}

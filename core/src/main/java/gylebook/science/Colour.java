@@ -81,7 +81,7 @@ public final class Colour {
   }
 
   /// Malt colour from EBC to Lovibond: `(EBC/1.97 + 0.6)/1.3546`.
-  @Source(key = "practice", at = "malt colour scales", trust = Trust.MEMORY)
+  @Source(key = "brewers-practice", at = "malt colour scales", trust = Trust.MEMORY)
   @Reckoned(
       name = "lovibond-from-ebc",
       says = "Malt colour in Lovibond from EBC.",
@@ -92,7 +92,7 @@ public final class Colour {
   }
 
   /// Malt colour from Lovibond to EBC, the other way round; never below 0.
-  @Source(key = "practice", at = "malt colour scales", trust = Trust.MEMORY)
+  @Source(key = "brewers-practice", at = "malt colour scales", trust = Trust.MEMORY)
   @Reckoned(
       name = "ebc-from-lovibond",
       says = "Malt colour in EBC from Lovibond.",
@@ -106,7 +106,7 @@ public final class Colour {
   /// Malt colour units of a grist: pounds times Lovibond per US gallon.
   ///
   /// @param lovibondKgPerL sum of kg times Lovibond over the malts, per litre of wort
-  @Source(key = "practice", at = "definition of the unit", trust = Trust.COMPUTED)
+  @Source(key = "brewers-practice", at = "definition of the unit", trust = Trust.COMPUTED)
   @Reckoned(
       name = "malt-colour-units",
       says = "Malt colour units of a grist, from metric measure.",

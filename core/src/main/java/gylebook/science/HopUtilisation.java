@@ -58,7 +58,7 @@ public final class HopUtilisation {
   /// `(1 - kettle loss)(1 - fermentation loss)`. Justus 2018 lost a third of the bitterness in the
   /// cellar of a 50 barrel brewery. A brewer's own two factors are learnt.
   @Source(key = "justus2018", at = "abstract: mean loss in the cellar", trust = Trust.READ)
-  @Source(key = "practice", at = "kettle and trub", trust = Trust.MEMORY)
+  @Source(key = "brewers-practice", at = "kettle and trub", trust = Trust.MEMORY)
   @Reckoned(
       name = "iso-alpha-kettle-to-glass",
       says = "The share of the iso-alpha acid formed that reaches the glass.",

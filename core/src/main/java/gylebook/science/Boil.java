@@ -1,0 +1,57 @@
+package gylebook.science;
+
+/// What a boil drives off, and what it leaves.
+///
+/// Steam scalds and a covered kettle boils over: keep the lid off at a full boil.
+public final class Boil {
+  private static final double SEC_PER_HR = 3600;
+
+  private Boil() {}
+
+  /// Water driven off by the power that the wall does not lose.
+  ///
+  /// `m = (P duty - Q)/h`; 0 when the losses take all of it. A partly closed lid sends water back:
+  /// count it as less.
+  @Source(key = "iapws-if97", at = "latent heat at the boil", trust = Trust.COMPUTED)
+  @Reckoned(
+      name = "boil-evaporation",
+      says = "The water a boil drives off at a duty of the element.",
+      equation = "m = (P duty - Q)/h(p)",
+      range = "at a full boil, lid off; immersed element, all its heat in the wort")
+  public static double evaporationKgPerHr(
+      double elementW,
+      @Usually(1) double dutyFrac,
+      @Usually(300) double lossW,
+      @Usually(101.325) double pressureKpa) {
+    Require.notBelow0("element in W", elementW);
+    Require.within("duty as a share", dutyFrac, 0, 1);
+    Require.notBelow0("losses in W", lossW);
+    double netW = Math.max(0, elementW * dutyFrac - lossW);
+    return netW * SEC_PER_HR / LatentHeat.boilJPerKg(pressureKpa);
+  }
+
+  /// Wort after water has boiled off.
+  ///
+  /// @param boiledPlato its strength
+  /// @param boiledL its volume at 20 C
+  public record Boiled(double boiledPlato, double boiledL) {}
+
+  /// Strength and cold volume of wort after water has boiled off: extract stays, water goes.
+  @Source(key = "bubnik-1995", at = "density of sucrose solution", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "boil-concentration",
+      says = "Strength and volume of wort after water has boiled off.",
+      equation = "P2 = P1 m1/(m1 - water), V2 = m2/rho(P2)",
+      range = "volumes at 20 C; 0 to 60 P after")
+  public static Boiled concentrated(double wortL, double wortPlato, double waterKg) {
+    Require.above0("wort in L", wortL);
+    Require.within("strength in P", wortPlato, 0, 60);
+    double startFrac = wortPlato / 100;
+    double startKg = wortL * WortDensity.wortKgPerL(startFrac, 20);
+    Require.within("water boiled off in kg", waterKg, 0, startKg * (1 - startFrac) * 0.999);
+    double leftKg = startKg - waterKg;
+    double leftFrac = startKg * startFrac / leftKg;
+    double leftL = leftKg / WortDensity.wortKgPerL(leftFrac, 20);
+    return new Boiled(leftFrac * 100, leftL);
+  }
+}

@@ -1,0 +1,126 @@
+package gylebook.science;
+
+import java.util.List;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/// The pH of the mash, read cold, by a balance of hydrogen ions.
+///
+/// Each malt has the pH it gives with distilled water and a buffer that holds it there; the liquor's
+/// alkalinity pulls up, its calcium and magnesium and any acid pull down. The buffer is the doubt: 22
+/// to 50 meq/(kg pH) were found. Read pH at 20 to 25 C; the hot mash reads about 0.3 lower.
+public final class MashPh {
+  /// The pH a mash is solved in.
+  private static final double LEAST_PH = 3.5;
+
+  private static final double MOST_PH = 8;
+
+  /// Buffers that were found for malts and whole mashes.
+  public static final Validity BUFFER_RANGE =
+      new Validity(
+          "buffer of the malt in meq/(kg pH)", 22, 50, "no malt or mash was found to buffer so");
+
+  private MashPh() {}
+
+  /// pH of a mash of one malt, or of a grist taken as one.
+  ///
+  /// `pH = pH0 + V (alk - Ca/3.5 - Mg/7)/(m B)`
+  ///
+  /// - Valid: near the malt's own pH, where the buffer is straight; carry the buffer as a doubt.
+  @Source(key = "delange2015", at = "abstract: proton balance", trust = Trust.READ)
+  @Source(key = "kolbach1953", at = "divisors", trust = Trust.READ)
+  @Reckoned(
+      name = "mash-ph",
+      says = "The pH of a mash, read cold, from the malt's own pH and the liquor.",
+      equation = "pH = pH0 + V (alk - Ca/3.5 - Mg/7)/(m B)",
+      range = "pH 5 to 6; the buffer is known to a factor of two")
+  public static double mashPh(
+      double maltKg,
+      @Usually(5.7) double maltPh,
+      @Usually(40) double bufferMeqPerKgPh,
+      double liquorL,
+      double alkalinityMeqPerL,
+      double calciumMeqPerL,
+      double magnesiumMeqPerL) {
+    double residual =
+        ResidualAlkalinity.residualMeqPerL(alkalinityMeqPerL, calciumMeqPerL, magnesiumMeqPerL);
+    double pull = Require.above0("liquor in L", liquorL) * residual;
+    Malt malt = Malt.straight(maltKg, maltPh, bufferMeqPerKgPh);
+    return maltPh + pull / (malt.maltKg * malt.bufferMeqPerKgPh);
+  }
+
+  /// Acid that brings that mash to a pH; below 0 it wants alkali.
+  @Source(key = "delange2015", at = "abstract: proton balance", trust = Trust.READ)
+  @Reckoned(
+      name = "mash-acid",
+      says = "The acid that brings a mash to a pH.",
+      equation = "acid = V RA + m B (pH0 - pH)",
+      range = "pH 5 to 6; the buffer is known to a factor of two")
+  public static double acidMeq(
+      double maltKg,
+      @Usually(5.7) double maltPh,
+      @Usually(40) double bufferMeqPerKgPh,
+      double liquorL,
+      double residualMeqPerL,
+      @Usually(5.4) double targetPh) {
+    Require.within("target pH", targetPh, LEAST_PH, MOST_PH);
+    Malt malt = Malt.straight(maltKg, maltPh, bufferMeqPerKgPh);
+    return Require.above0("liquor in L", liquorL)
+            * Require.within("residual alkalinity in meq/L", residualMeqPerL, -50, 50)
+        - malt.heldMeq(targetPh);
+  }
+
+  /// One malt of a grist: the alkali it takes to bring a kilogram of it up from its own pH is
+  /// `a1 x + a2 x^2 + a3 x^3`, x the rise.
+  ///
+  /// @param maltPh its pH with distilled water
+  /// @param bufferMeqPerKgPh the first term, a1
+  /// @param bendNumber the second term a2, meq/(kg pH^2); 0 for a straight buffer
+  /// @param twistNumber the third term a3, meq/(kg pH^3); 0 for a straight buffer
+  public record Malt(
+      double maltKg,
+      double maltPh,
+      double bufferMeqPerKgPh,
+      double bendNumber,
+      double twistNumber) {
+    public Malt {
+      Require.above0("malt in kg", maltKg);
+      Require.within("pH of the malt", maltPh, 3, 8);
+      Require.above0("buffer in meq/(kg pH)", bufferMeqPerKgPh);
+    }
+
+    /// A malt with a straight buffer.
+    public static Malt straight(double maltKg, double maltPh, double bufferMeqPerKgPh) {
+      return new Malt(maltKg, maltPh, bufferMeqPerKgPh, 0, 0);
+    }
+
+    /// The alkali that holds the malt at a pH; below 0 it is acid.
+    public double heldMeq(double heldPh) {
+      double x = heldPh - maltPh;
+      return maltKg * x * (bufferMeqPerKgPh + x * (bendNumber + x * twistNumber));
+    }
+  }
+
+  /// pH of a mash of several malts.
+  ///
+  /// Sum over the malts = alkali of the liquor less acid added; solved between pH 3.5 and 8.
+  ///
+  /// @param liquorMeq residual alkalinity times volume, less the acid added
+  @Source(key = "delange2015", at = "abstract: three-term series", trust = Trust.READ)
+  public static double gristPh(List<Malt> malts, double liquorMeq) {
+    if (malts.isEmpty()) {
+      throw new IllegalArgumentException("malts is empty; a mash needs at least one malt.");
+    }
+    double least = gapMeq(malts, liquorMeq, LEAST_PH);
+    double most = gapMeq(malts, liquorMeq, MOST_PH);
+    if (!(least < 0 && most > 0)) {
+      throw new IllegalArgumentException(
+          "liquor is " + liquorMeq + " meq; no pH between 3.5 and 8 balances it.");
+    }
+    return new BracketingNthOrderBrentSolver(1e-12, 1e-12, 5)
+        .solve(100, ph -> gapMeq(malts, liquorMeq, ph), LEAST_PH, MOST_PH);
+  }
+
+  private static double gapMeq(List<Malt> malts, double liquorMeq, double triedPh) {
+    return malts.stream().mapToDouble(malt -> malt.heldMeq(triedPh)).sum() - liquorMeq;
+  }
+}

@@ -20,17 +20,26 @@ record Equilibrium(double a1, double a2, double a3, double a4, double a5, double
       new Equilibrium(464.1965, 0.09344813, -26986.16, -165.75951, 2248628.9, 0);
   static final Equilibrium CARBON_DIOXIDE_GAS =
       new Equilibrium(10.5624, -2.3547e-2, -3972.8, 0, 5.8746e5, 1.9194e-5);
-  static final Equilibrium CALCITE = new Equilibrium(17.118, -0.046528, -3496, 0, 0, 0);
+  static final Equilibrium CALCITE = 
+      new Equilibrium(-67.87, -5.1813e-2, 0, 30.25746, 0, 0);
   static final Equilibrium HYDROGEN_SULFATE =
       new Equilibrium(-56.889, 0.006473, 2307.9, 19.8858, 0, 0);
   static final Equilibrium CALCIUM_CARBONATE =
       new Equilibrium(-1228.732, -0.29944, 35512.75, 485.818, 0, 0);
   static final Equilibrium CALCIUM_BICARBONATE =
-      new Equilibrium(-6.009, 3.377e-2, 2044, 0, 0, 0);
+      new Equilibrium(56.273, -4.1779e-2, -11194, 0, 0, 0);
   static final Equilibrium MAGNESIUM_CARBONATE = new Equilibrium(0.991, 0.00667, 0, 0, 0, 0);
   static final Equilibrium MAGNESIUM_BICARBONATE =
       new Equilibrium(48.6721, 0.03252849, -2614.335, -18.00263, 563713.9, 0);
   static final Equilibrium MAGNESIUM_SULFATE = new Equilibrium(0, 9.64e-3, -136, 0, 0, 0);
+  static final Equilibrium CALCIUM_SULFATE =
+      new Equilibrium(1.478, 8.29e-3, -538.2, 0, 0, 0);
+  static final Equilibrium SODIUM_SULFATE = new Equilibrium(-0.304, 4.51e-3, -28.9, 0, 0, 0);
+
+  /// The pair of sodium with bicarbonate, written from carbonate.
+  static final Equilibrium SODIUM_BICARBONATE =
+      new Equilibrium(107.8871 - 3.589, 0.03252849 + 7.94e-3, -5151.79 + 273, -38.92561, 563713.9, 0);
+
   static final Equilibrium LACTIC = at25(3.8629, 0);
 
   /// A constant known at 25 C with its heat of reaction in kcal/mol.

@@ -5,6 +5,7 @@ import gylebook.units.AnyUnit;
 import java.util.EnumMap;
 import java.util.Map;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /// What is dissolved how in a liquor of known totals: free ions, pairs, pH.
 ///
@@ -12,8 +13,13 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 /// {@link DebyeHuckel}, and the charge balance gives the pH. All in mol per kg of water. The activity
 /// of water is taken as 1.
 @AnyUnit("molalities, their logarithms and activities of one table of species")
+// Rows of the arrays are the species in their order; nothing outside this class sees the index.
+@SuppressWarnings("EnumOrdinal")
 final class Speciation {
-  private static final int ROUND_COUNT = 500;
+  private static final int ROUND_COUNT = 3000;
+
+  /// Rounds after which strong pairs are taken to swing, and the steps are halved.
+  private static final int SWINGING_COUNT = 60;
   private static final double CLOSE = 1e-13;
 
   /// A liquor in equilibrium.
@@ -105,7 +111,8 @@ final class Speciation {
     for (int round = 0; round < ROUND_COUNT; round++) {
       double last = strength;
       react(ph, free, strength, gammas, molalities);
-      double worst = rescale(totals, dissolved, free, gammas, molalities);
+      double power = round < SWINGING_COUNT ? 1 : 0.5;
+      double worst = rescale(totals, dissolved, power, free, gammas, molalities);
       strength = strength(molalities);
       if (worst < CLOSE && Math.abs(strength - last) < CLOSE) {
         break;
@@ -130,7 +137,7 @@ final class Speciation {
   }
 
   private static double activityOf(
-      @org.jspecify.annotations.Nullable Master master, double[] free, double[] gammas) {
+      @Nullable Master master, double[] free, double[] gammas) {
     return master == null ? 1 : free[master.ordinal()] * gammas[ion(master).ordinal()];
   }
 
@@ -151,6 +158,7 @@ final class Speciation {
   private static double rescale(
       Map<Master, Double> totals,
       double dissolved,
+      double power,
       double[] free,
       double[] gammas,
       double[] molalities) {
@@ -167,7 +175,7 @@ final class Speciation {
         continue;
       }
       worst = Math.max(worst, Math.abs(want / have - 1));
-      free[master.ordinal()] *= want / have;
+      free[master.ordinal()] *= power == 1 ? want / have : Math.pow(want / have, power);
     }
     return worst;
   }

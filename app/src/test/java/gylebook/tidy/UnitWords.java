@@ -18,6 +18,8 @@ final class UnitWords {
           "Ml",
           "M",
           "Mm",
+          "Cm",
+          "Us",
           "Sec",
           "Min",
           "Hr",

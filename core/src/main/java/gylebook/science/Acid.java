@@ -27,7 +27,9 @@ public final class Acid {
       @Usually(0.88) double acidFrac,
       @Usually(1.206) double acidKgPerL,
       @Usually(5.4) double targetPh) {
-    double charge = 1 / (1 + Math.pow(10, Dissociation.lacticPkNumber() - targetPh(targetPh)));
+    double ph = targetPh(targetPh);
+    double pk = Dissociation.lacticPkNumber();
+    double charge = 1 / (1 + Math.pow(10, pk - ph));
     return chargedMeqPerMl(acidFrac, acidKgPerL, LACTIC_G_PER_MOL, charge);
   }
 
@@ -44,9 +46,13 @@ public final class Acid {
       @Usually(1.053) double acidKgPerL,
       @Usually(5.4) double targetPh) {
     Dissociation.Phosphoric pk = Dissociation.phosphoric(25);
-    double one = Math.pow(10, targetPh(targetPh) - pk.firstNumber());
-    double two = one * Math.pow(10, targetPh - pk.secondNumber());
-    double three = two * Math.pow(10, targetPh - pk.thirdNumber());
+    double ph = targetPh(targetPh);
+    double pk1 = pk.firstNumber();
+    double pk2 = pk.secondNumber();
+    double pk3 = pk.thirdNumber();
+    double one = Math.pow(10, ph - pk1);
+    double two = one * Math.pow(10, ph - pk2);
+    double three = two * Math.pow(10, ph - pk3);
     double charge = (one + 2 * two + 3 * three) / (1 + one + two + three);
     return chargedMeqPerMl(acidFrac, acidKgPerL, PHOSPHORIC_G_PER_MOL, charge);
   }
@@ -75,8 +81,9 @@ public final class Acid {
       @Usually(0.96) double acidFrac,
       @Usually(1.84) double acidKgPerL,
       @Usually(5.4) double targetPh) {
+    double ph = targetPh(targetPh);
     double pk = Dissociation.hydrogenSulfatePkNumber(25);
-    double charge = 1 + 1 / (1 + Math.pow(10, pk - targetPh(targetPh)));
+    double charge = 1 + 1 / (1 + Math.pow(10, pk - ph));
     return chargedMeqPerMl(acidFrac, acidKgPerL, SULFURIC_G_PER_MOL, charge);
   }
 
@@ -88,7 +95,8 @@ public final class Acid {
       double acidFrac, double acidKgPerL, double acidGPerMol, double chargeNumber) {
     Require.within("strength as a share", acidFrac, 0, 1);
     Require.within("density in kg/L", acidKgPerL, 0.9, 2);
-    double mol = acidFrac * acidKgPerL * G_PER_KG / acidGPerMol;
-    return mol * chargeNumber * MEQ_PER_MOL / ML_PER_L;
+    double molPerL = acidFrac * acidKgPerL * G_PER_KG / acidGPerMol;
+    double meqPerL = molPerL * chargeNumber * MEQ_PER_MOL;
+    return meqPerL / ML_PER_L;
   }
 }

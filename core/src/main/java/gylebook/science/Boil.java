@@ -52,6 +52,7 @@ public final class Boil {
     double leftKg = startKg - waterKg;
     double leftFrac = startKg * startFrac / leftKg;
     double leftL = leftKg / WortDensity.wortKgPerL(leftFrac, 20);
-    return new Boiled(leftFrac * 100, leftL);
+    double p = leftFrac * 100;
+    return new Boiled(p, leftL);
   }
 }

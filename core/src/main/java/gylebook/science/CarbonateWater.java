@@ -6,7 +6,7 @@ import java.util.Map;
 
 /// Plain waters: nothing in them but bicarbonate, a little acid, and the air.
 public final class CarbonateWater {
-  static final double KPA_PER_ATM = 101.325;
+  static final double ATM_KPA = 101.325;
   static final double MOL_PER_MMOL = 1e-3;
 
   private CarbonateWater() {}
@@ -40,7 +40,7 @@ public final class CarbonateWater {
       @Usually(0.0425) double carbonDioxideKpa,
       @Usually(0) double sodaMmolPerKg) {
     double pressure = Require.within("carbon dioxide in kPa", carbonDioxideKpa, 1e-6, 200);
-    return new Speciation(waterC).open(soda(sodaMmolPerKg), pressure / KPA_PER_ATM).ph();
+    return new Speciation(waterC).open(soda(sodaMmolPerKg), pressure / ATM_KPA).ph();
   }
 
   private static Map<Master, Double> soda(double sodaMmolPerKg) {

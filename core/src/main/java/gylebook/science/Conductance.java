@@ -4,16 +4,16 @@ import gylebook.units.AnyUnit;
 
 /// The electric conductance of a speciated liquor at 25 C, from the diffusion of its ions.
 ///
-/// Every ion carries `lambda0 = |z| F^2 D/(R T)` per equivalent at infinite dilution. Its neighbours
-/// slow it by two effects, after Onsager and Falkenhagen: the cloud of opposite charge it drags along
-/// and the water that streams against it,
+/// Every ion carries `lambda0 = |z| F^2 D/(R T)` per equivalent at infinite dilution. Its
+/// neighbours slow it by two effects, after Onsager and Falkenhagen: the cloud of opposite charge
+/// it drags along and the water that streams against it,
 ///
 /// `lambda = lambda0 - (0.785 |z| z' q/(1 + sqrt q) lambda0 + 30.2 |z|) sqrt(I)/(1 + B a sqrt(I))`
 ///
-/// in S cm2/mol for water at 25 C, `z'` the mean charge of the opposite ions, `q` from the mobilities
-/// of both sides. The law is meant for one salt; in mixtures it slows too much. **Our own factor** of
-/// 1.036 is the mean by which PHREEQC's two figures exceed it (5.6 % in a bicarbonate water, 1.6 % in
-/// gypsum and calcium chloride): believe the result to 2-3 %.
+/// in S cm2/mol for water at 25 C, `z'` the mean charge of the opposite ions, `q` from the
+/// mobilities of both sides. The law is meant for one salt; in mixtures it slows too much. **Our
+/// own factor** of 1.036 is the mean by which PHREEQC's two figures exceed it (5.6 % in a
+/// bicarbonate water, 1.6 % in gypsum and calcium chloride): believe the result to 2-3 %.
 @AnyUnit("diffusion coefficients, molalities and a charge in one sum")
 final class Conductance {
   private static final double FARADAY = 96485.33212;

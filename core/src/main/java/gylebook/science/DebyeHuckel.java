@@ -5,8 +5,9 @@ import gylebook.units.AnyUnit;
 /// How the charge of ions around it lowers the activity of an ion in dilute water.
 ///
 /// `log10 gamma = -A z^2 sqrt(I)/(1 + B a sqrt(I)) + b I` with an ion size and a slope of its own
-/// (WATEQ form); where a species has none, Davies' `-A z^2 (sqrt(I)/(1 + sqrt(I)) - 0.3 I)`; neutral
-/// species `b I`, b = 0.1 unless known. Good to about I = 0.5 mol/kg; brewing liquor has 0.01.
+/// (WATEQ form); where a species has none, Davies' `-A z^2 (sqrt(I)/(1 + sqrt(I)) - 0.3 I)`;
+/// neutral species `b I`, b = 0.1 unless known. Good to about I = 0.5 mol/kg; brewing liquor has
+/// 0.01.
 @AnyUnit("coefficients of the activity law: roots of kg per mol, inverse lengths, logarithms")
 final class DebyeHuckel {
   private final double a;

@@ -1,7 +1,7 @@
 package gylebook.science;
 
-/// The constants by which the acids of brewing liquor give up their hydrogen ions, as pK at zero ionic
-/// strength.
+/// The constants by which the acids of brewing liquor give up their hydrogen ions, as pK at zero
+/// ionic strength.
 public final class Dissociation {
   private Dissociation() {}
 

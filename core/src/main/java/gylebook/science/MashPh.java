@@ -5,9 +5,10 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// The pH of the mash, read cold, by a balance of hydrogen ions.
 ///
-/// Each malt has the pH it gives with distilled water and a buffer that holds it there; the liquor's
-/// alkalinity pulls up, its calcium and magnesium and any acid pull down. The buffer is the doubt: 22
-/// to 50 meq/(kg pH) were found. Read pH at 20 to 25 C; the hot mash reads about 0.3 lower.
+/// Each malt has the pH it gives with distilled water and a buffer that holds it there; the
+/// liquor's alkalinity pulls up, its calcium and magnesium and any acid pull down. The buffer is
+/// the doubt: 22 to 50 meq/(kg pH) were found. Read pH at 20 to 25 C; the hot mash reads about 0.3
+/// lower.
 public final class MashPh {
   /// The pH a mash is solved in.
   private static final double LEAST_PH = 3.5;

@@ -2,18 +2,18 @@ package gylebook.science;
 
 /// Alkalinity that calcium and magnesium do not undo: Kolbach's rule.
 ///
-/// A measure of a liquor. **Not a way to the pH of a mash**: Kolbach's slope was found in cast wort of
-/// about 12 P, and Barth & Zaman 2015 measured that it does not hold in the mash. For the mash use
-/// {@link MashPh}.
+/// A measure of a liquor. **Not a way to the pH of a mash**: Kolbach's slope was found in cast
+/// wort of about 12 P, and Barth & Zaman 2015 measured that it does not hold in the mash. For the
+/// mash use {@link MashPh}.
 public final class ResidualAlkalinity {
   private static final double CALCIUM_MG_PER_MEQ = 40.078 / 2;
   private static final double MAGNESIUM_MG_PER_MEQ = 24.305 / 2;
   private static final double BICARBONATE_MG_PER_MEQ = 61.017;
   private static final double CARBONATE_MG_PER_MEQ = 100.086 / 2;
-  private static final double MEQ_PER_L_IN_DEGREE = 0.3566;
+  private static final double DEGREE_MEQ_PER_L = 0.3566;
   private static final double CALCIUM_DIVISOR_NUMBER = 3.5;
   private static final double MAGNESIUM_DIVISOR_NUMBER = 7;
-  private static final double SHIFT_IN_TEN_DEGREES = 0.3;
+  private static final double TEN_DEGREE_SHIFT_PH = 0.3;
 
   private ResidualAlkalinity() {}
 
@@ -58,7 +58,7 @@ public final class ResidualAlkalinity {
             calciumMgPerL / CALCIUM_MG_PER_MEQ,
             magnesiumMgPerL / MAGNESIUM_MG_PER_MEQ);
     return new Residual(
-        meqPerL, meqPerL * CARBONATE_MG_PER_MEQ, meqPerL / MEQ_PER_L_IN_DEGREE);
+        meqPerL, meqPerL * CARBONATE_MG_PER_MEQ, meqPerL / DEGREE_MEQ_PER_L);
   }
 
   /// How much residual alkalinity raises the pH of **cast wort** of about 12 P, by Kolbach's slope.
@@ -72,6 +72,6 @@ public final class ResidualAlkalinity {
       range = "cast wort of about 12 P; does not hold for the mash")
   public static double castWortShiftPh(double residualMeqPerL) {
     Require.within("residual alkalinity in meq/L", residualMeqPerL, -50, 50);
-    return SHIFT_IN_TEN_DEGREES * residualMeqPerL / (10 * MEQ_PER_L_IN_DEGREE);
+    return TEN_DEGREE_SHIFT_PH * residualMeqPerL / (10 * DEGREE_MEQ_PER_L);
   }
 }

@@ -104,12 +104,12 @@ public enum Salt {
   public Ions ionsOf(double doseGPerL) {
     double dose = molPerL(doseGPerL);
     return new Ions(
-        mgPerL(Ion.CALCIUM, dose),
-        mgPerL(Ion.MAGNESIUM, dose),
-        mgPerL(Ion.SODIUM, dose),
-        mgPerL(Ion.CHLORIDE, dose),
-        mgPerL(Ion.SULFATE, dose),
-        mgPerL(Ion.BICARBONATE, dose),
+        ionMgPerL(Ion.CALCIUM, dose),
+        ionMgPerL(Ion.MAGNESIUM, dose),
+        ionMgPerL(Ion.SODIUM, dose),
+        ionMgPerL(Ion.CHLORIDE, dose),
+        ionMgPerL(Ion.SULFATE, dose),
+        ionMgPerL(Ion.BICARBONATE, dose),
         dose * alkalinityCount * MG_PER_G);
   }
 
@@ -117,8 +117,8 @@ public enum Salt {
     return Require.notBelow0("dose in g/L", doseGPerL) / AtomicWeights.molarGPerMol(formula);
   }
 
-  private double mgPerL(Ion ion, double dose) {
+  private double ionMgPerL(Ion ion, double doseMolPerL) {
     int count = ion == cation ? cationCount : ion == anion ? anionCount : 0;
-    return count == 0 ? 0 : dose * count * AtomicWeights.molarGPerMol(ion.formula) * MG_PER_G;
+    return count == 0 ? 0 : doseMolPerL * count * AtomicWeights.molarGPerMol(ion.formula) * MG_PER_G;
   }
 }

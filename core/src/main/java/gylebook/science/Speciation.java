@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /// What is dissolved how in a liquor of known totals: free ions, pairs, pH.
 ///
 /// Mass action for every species, a mass balance for every component, activities by
-/// {@link DebyeHuckel}, and the charge balance gives the pH. All in mol per kg of water. The activity
-/// of water is taken as 1.
+/// {@link DebyeHuckel}, and the charge balance gives the pH. All in mol per kg of water. The
+/// activity of water is taken as 1.
 @AnyUnit("molalities, their logarithms and activities of one table of species")
 // Rows of the arrays are the species in their order; nothing outside this class sees the index.
 @SuppressWarnings("EnumOrdinal")

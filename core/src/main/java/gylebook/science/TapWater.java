@@ -4,22 +4,24 @@ import gylebook.science.Species.Master;
 import java.util.EnumMap;
 import java.util.Map;
 
-/// A brewing liquor from its analysis: what is in it, what acid does to it, what heating does to it.
+/// A brewing liquor from its analysis: what is in it, what acid does to it, what heating does to
+/// it.
 ///
 /// The analysis holds at 25 C. Chloride is not asked for: it is what makes the charges balance (or
-/// sodium, where an analysis has more anions than cations). A litre is taken as a kilogram of water,
-/// right to 0.3 %.
+/// sodium, where an analysis has more anions than cations). A litre is taken as a kilogram of
+/// water, right to 0.3 %.
 public final class TapWater {
   private static final double SAMPLE_C = 25;
   private static final double MG_PER_G = 1000;
+  private static final double MMOL_PER_MOL = 1000;
   private static final double CALCIUM_G_PER_MOL = 40.078;
   private static final double MAGNESIUM_G_PER_MOL = 24.305;
   private static final double SODIUM_G_PER_MOL = 22.990;
   private static final double SULFATE_G_PER_MOL = 96.056;
-  private static final double CARBONATE_G_PER_EQ = 50.043;
+  private static final double CARBONATE_MG_PER_MEQ = 50.043;
 
-  /// Carbon dioxide of the air, 420 ppm.
-  private static final double AIR_ATM = 4.2e-4;
+  /// Carbon dioxide of the air, 420 ppm of an atmosphere.
+  private static final double AIR_KPA = 4.2e-4 * CarbonateWater.ATM_KPA;
 
   private TapWater() {}
 
@@ -50,7 +52,7 @@ public final class TapWater {
   ///
   /// @param alkalinityMgPerL as calcium carbonate
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "appelo2010", at = "sum over the ions", trust = Trust.MEMORY)
+  @Source(key = "robinson-stokes", at = "conductance", trust = Trust.MEMORY)
   @Reckoned(
       name = "liquor-species",
       says = "What is dissolved in a liquor, and its conductance, from an analysis.",
@@ -73,11 +75,11 @@ public final class TapWater {
             samplePh);
     Speciation.Solution solution = new Speciation(SAMPLE_C).at(samplePh, totals, Double.NaN);
     return new Analysed(
-        solution.total(Master.CARBON) * MG_PER_G,
-        solution.of(Species.HCO3) * MG_PER_G,
-        solution.of(Species.CO2) * MG_PER_G,
-        solution.of(Species.CASO4) * MG_PER_G,
-        solution.total(Master.CHLORIDE) * MG_PER_G,
+        solution.total(Master.CARBON) * MMOL_PER_MOL,
+        solution.of(Species.HCO3) * MMOL_PER_MOL,
+        solution.of(Species.CO2) * MMOL_PER_MOL,
+        solution.of(Species.CASO4) * MMOL_PER_MOL,
+        solution.total(Master.CHLORIDE) * MMOL_PER_MOL,
         solution.strength(),
         solution.calciteIndex(),
         Conductance.of(solution));
@@ -110,7 +112,7 @@ public final class TapWater {
             sulfateMgPerL,
             alkalinityMgPerL,
             samplePh);
-    totals.put(Master.LACTATE, lacticMmolPerL / MG_PER_G);
+    totals.put(Master.LACTATE, lacticMmolPerL / MMOL_PER_MOL);
     return new Speciation(SAMPLE_C).closed(totals).ph();
   }
 
@@ -143,15 +145,15 @@ public final class TapWater {
             samplePh);
     var hot = new Speciation(heatedC);
     Speciation.Solution closed = hot.closed(totals);
-    Speciation.Solution open = hot.open(totals, AIR_ATM);
-    Speciation.Solution limed = hot.limed(totals, AIR_ATM);
+    Speciation.Solution open = hot.open(totals, AIR_KPA / CarbonateWater.ATM_KPA);
+    Speciation.Solution limed = hot.limed(totals, AIR_KPA / CarbonateWater.ATM_KPA);
     return new Heated(
         closed.ph(),
         closed.calciteIndex(),
         open.ph(),
         limed.ph(),
-        limed.alkalinity() * MG_PER_G,
-        limed.total(Master.CALCIUM) * MG_PER_G);
+        limed.alkalinity() * MMOL_PER_MOL,
+        limed.total(Master.CALCIUM) * MMOL_PER_MOL);
   }
 
   private static Map<Master, Double> totals(
@@ -172,20 +174,21 @@ public final class TapWater {
     totals.put(Master.MAGNESIUM, magnesiumMgPerL / MG_PER_G / MAGNESIUM_G_PER_MOL);
     totals.put(Master.SODIUM, sodiumMgPerL / MG_PER_G / SODIUM_G_PER_MOL);
     totals.put(Master.SULFATE, sulfateMgPerL / MG_PER_G / SULFATE_G_PER_MOL);
-    complete(totals, alkalinityMgPerL / MG_PER_G / CARBONATE_G_PER_EQ, samplePh);
+    complete(totals, alkalinityMgPerL / CARBONATE_MG_PER_MEQ, samplePh);
     return totals;
   }
 
   /// Finds the carbon behind the alkalinity, and the chloride behind the charges.
   private static void complete(
-      Map<Master, Double> totals, double alkalinityEqPerL, double samplePh) {
+      Map<Master, Double> totals, double alkalinityMeqPerL, double samplePh) {
+    double wanted = alkalinityMeqPerL / MMOL_PER_MOL;
     var speciation = new Speciation(SAMPLE_C);
-    totals.put(Master.CARBON, Math.max(alkalinityEqPerL, 1e-9));
+    totals.put(Master.CARBON, Math.max(wanted, 1e-9));
     for (int round = 0; round < 80; round++) {
       Speciation.Solution trial = speciation.at(samplePh, totals, Double.NaN);
       double carbon = totals.getOrDefault(Master.CARBON, 0.0);
-      double perMol = carbonAlkalinity(trial) / carbon;
-      double missing = alkalinityEqPerL - trial.alkalinity();
+      double perMol = carbonMeqPerKg(trial) / MMOL_PER_MOL / carbon;
+      double missing = wanted - trial.alkalinity();
       totals.put(Master.CARBON, Math.max(carbon + missing / perMol, 1e-12));
       double chloride = totals.getOrDefault(Master.CHLORIDE, 0.0) + trial.charge();
       if (chloride < 0) {
@@ -195,14 +198,14 @@ public final class TapWater {
     }
   }
 
-  private static double carbonAlkalinity(Speciation.Solution solution) {
+  private static double carbonMeqPerKg(Speciation.Solution solution) {
     double sum = 0;
     for (Species species : Species.values()) {
       if (species.holds(Master.CARBON)) {
         sum += solution.of(species) * species.alkalinity();
       }
     }
-    return sum;
+    return sum * MMOL_PER_MOL;
   }
 
   /// Ionic strength and conductance of salts in pure water.
@@ -210,7 +213,7 @@ public final class TapWater {
 
   /// Water without minerals after weighed salts, at 25 C: what a conductivity meter should show.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "appelo2010", at = "sum over the ions", trust = Trust.MEMORY)
+  @Source(key = "robinson-stokes", at = "conductance", trust = Trust.MEMORY)
   @Reckoned(
       name = "salted-water",
       says = "Ionic strength and conductance of pure water after brewing salts.",

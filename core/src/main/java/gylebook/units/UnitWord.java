@@ -42,6 +42,7 @@ public enum UnitWord {
   A("A", "A", Kind.PLAIN),
   MA("Ma", "mA", Kind.PLAIN),
   OHM("Ohm", "Ω", Kind.PLAIN),
+  US("Us", "µS", Kind.PLAIN),
   HZ("Hz", "Hz", Kind.PLAIN),
   RAD("Rad", "rad", Kind.PLAIN),
   PPM("Ppm", "ppm", Kind.PLAIN),

@@ -19,9 +19,7 @@ public final class CarbonateWater {
       equation = "sum z m = 0 with mass action and activities",
       range = "0 to 100 C, to about 0.1 mol/kg")
   public static double closedPh(
-      @Usually(25) double waterC,
-      double sodaMmolPerKg,
-      @Usually(0) double hydrochloricMmolPerKg) {
+      @Usually(25) double waterC, double sodaMmolPerKg, @Usually(0) double hydrochloricMmolPerKg) {
     Map<Master, Double> totals = soda(sodaMmolPerKg);
     double acid = Require.within("acid in mmol/kg", hydrochloricMmolPerKg, 0, 200);
     totals.put(Master.CHLORIDE, acid * MOL_PER_MMOL);

@@ -2,8 +2,8 @@ package gylebook.science;
 
 import gylebook.units.AnyUnit;
 
-/// An equilibrium constant over temperature:
-/// `log10 K = a1 + a2 T + a3/T + a4 log10 T + a5/T^2 + a6 T^2`, T absolute.
+/// An equilibrium constant over temperature: `log10 K = a1 + a2 T + a3/T + a4 log10 T + a5/T^2 + a6
+/// T^2`, T absolute.
 ///
 /// Figures from phreeqc.dat of the U.S. Geological Survey; most were fitted from 0 to 90 C or more.
 @AnyUnit("coefficients of a logarithm over powers of the temperature")
@@ -20,8 +20,7 @@ record Equilibrium(double a1, double a2, double a3, double a4, double a5, double
       new Equilibrium(464.1965, 0.09344813, -26986.16, -165.75951, 2248628.9, 0);
   static final Equilibrium CARBON_DIOXIDE_GAS =
       new Equilibrium(10.5624, -2.3547e-2, -3972.8, 0, 5.8746e5, 1.9194e-5);
-  static final Equilibrium CALCITE = 
-      new Equilibrium(-67.87, -5.1813e-2, 0, 30.25746, 0, 0);
+  static final Equilibrium CALCITE = new Equilibrium(-67.87, -5.1813e-2, 0, 30.25746, 0, 0);
   static final Equilibrium HYDROGEN_SULFATE =
       new Equilibrium(-56.889, 0.006473, 2307.9, 19.8858, 0, 0);
   static final Equilibrium CALCIUM_CARBONATE =
@@ -32,13 +31,13 @@ record Equilibrium(double a1, double a2, double a3, double a4, double a5, double
   static final Equilibrium MAGNESIUM_BICARBONATE =
       new Equilibrium(48.6721, 0.03252849, -2614.335, -18.00263, 563713.9, 0);
   static final Equilibrium MAGNESIUM_SULFATE = new Equilibrium(0, 9.64e-3, -136, 0, 0, 0);
-  static final Equilibrium CALCIUM_SULFATE =
-      new Equilibrium(1.478, 8.29e-3, -538.2, 0, 0, 0);
+  static final Equilibrium CALCIUM_SULFATE = new Equilibrium(1.478, 8.29e-3, -538.2, 0, 0, 0);
   static final Equilibrium SODIUM_SULFATE = new Equilibrium(-0.304, 4.51e-3, -28.9, 0, 0, 0);
 
   /// The pair of sodium with bicarbonate, written from carbonate.
   static final Equilibrium SODIUM_BICARBONATE =
-      new Equilibrium(107.8871 - 3.589, 0.03252849 + 7.94e-3, -5151.79 + 273, -38.92561, 563713.9, 0);
+      new Equilibrium(
+          107.8871 - 3.589, 0.03252849 + 7.94e-3, -5151.79 + 273, -38.92561, 563713.9, 0);
 
   static final Equilibrium LACTIC = at25(3.8629, 0);
 

@@ -70,8 +70,8 @@ public final class MashPh {
         - malt.heldMeq(targetPh);
   }
 
-  /// One malt of a grist: the alkali it takes to bring a kilogram of it up from its own pH is
-  /// `a1 x + a2 x^2 + a3 x^3`, x the rise.
+  /// One malt of a grist: the alkali it takes to bring a kilogram of it up from its own pH is `a1 x
+  /// + a2 x^2 + a3 x^3`, x the rise.
   ///
   /// @param maltPh its pH with distilled water
   /// @param bufferMeqPerKgPh the first term, a1

@@ -2,9 +2,9 @@ package gylebook.science;
 
 /// Alkalinity that calcium and magnesium do not undo: Kolbach's rule.
 ///
-/// A measure of a liquor. **Not a way to the pH of a mash**: Kolbach's slope was found in cast
-/// wort of about 12 P, and Barth & Zaman 2015 measured that it does not hold in the mash. For the
-/// mash use {@link MashPh}.
+/// A measure of a liquor. **Not a way to the pH of a mash**: Kolbach's slope was found in cast wort
+/// of about 12 P, and Barth & Zaman 2015 measured that it does not hold in the mash. For the mash
+/// use {@link MashPh}.
 public final class ResidualAlkalinity {
   private static final double CALCIUM_MG_PER_MEQ = 40.078 / 2;
   private static final double MAGNESIUM_MG_PER_MEQ = 24.305 / 2;
@@ -21,8 +21,7 @@ public final class ResidualAlkalinity {
   ///
   /// @param carbonateMgPerL as calcium carbonate
   /// @param degreeNumber German degrees of hardness
-  public record Residual(
-      double alkalinityMeqPerL, double carbonateMgPerL, double degreeNumber) {}
+  public record Residual(double alkalinityMeqPerL, double carbonateMgPerL, double degreeNumber) {}
 
   /// Residual alkalinity from alkalinity and hardness, all in equivalents.
   ///
@@ -57,8 +56,7 @@ public final class ResidualAlkalinity {
             bicarbonateMgPerL / BICARBONATE_MG_PER_MEQ,
             calciumMgPerL / CALCIUM_MG_PER_MEQ,
             magnesiumMgPerL / MAGNESIUM_MG_PER_MEQ);
-    return new Residual(
-        meqPerL, meqPerL * CARBONATE_MG_PER_MEQ, meqPerL / DEGREE_MEQ_PER_L);
+    return new Residual(meqPerL, meqPerL * CARBONATE_MG_PER_MEQ, meqPerL / DEGREE_MEQ_PER_L);
   }
 
   /// How much residual alkalinity raises the pH of **cast wort** of about 12 P, by Kolbach's slope.

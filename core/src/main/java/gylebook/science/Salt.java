@@ -119,6 +119,8 @@ public enum Salt {
 
   private double ionMgPerL(Ion ion, double doseMolPerL) {
     int count = ion == cation ? cationCount : ion == anion ? anionCount : 0;
-    return count == 0 ? 0 : doseMolPerL * count * AtomicWeights.molarGPerMol(ion.formula) * MG_PER_G;
+    return count == 0
+        ? 0
+        : doseMolPerL * count * AtomicWeights.molarGPerMol(ion.formula) * MG_PER_G;
   }
 }

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /// What is dissolved how in a liquor of known totals: free ions, pairs, pH.
 ///
-/// Mass action for every species, a mass balance for every component, activities by
-/// {@link DebyeHuckel}, and the charge balance gives the pH. All in mol per kg of water. The
-/// activity of water is taken as 1.
+/// Mass action for every species, a mass balance for every component, activities by {@link
+/// DebyeHuckel}, and the charge balance gives the pH. All in mol per kg of water. The activity of
+/// water is taken as 1.
 @AnyUnit("molalities, their logarithms and activities of one table of species")
 // Rows of the arrays are the species in their order; nothing outside this class sees the index.
 @SuppressWarnings("EnumOrdinal")
@@ -20,12 +20,18 @@ final class Speciation {
 
   /// Rounds after which strong pairs are taken to swing, and the steps are halved.
   private static final int SWINGING_COUNT = 60;
+
   private static final double CLOSE = 1e-13;
 
   /// A liquor in equilibrium.
   record Solution(
-      double ph, double strength, double charge, double alkalinity, double calciteIndex,
-      Map<Species, Double> molalities, Map<Species, Double> gammas) {
+      double ph,
+      double strength,
+      double charge,
+      double alkalinity,
+      double calciteIndex,
+      Map<Species, Double> molalities,
+      Map<Species, Double> gammas) {
     double of(Species species) {
       return molalities.getOrDefault(species, 0.0);
     }
@@ -136,8 +142,7 @@ final class Speciation {
     }
   }
 
-  private static double activityOf(
-      @Nullable Master master, double[] free, double[] gammas) {
+  private static double activityOf(@Nullable Master master, double[] free, double[] gammas) {
     return master == null ? 1 : free[master.ordinal()] * gammas[ion(master).ordinal()];
   }
 
@@ -166,9 +171,7 @@ final class Speciation {
     for (Master master : Master.values()) {
       boolean aired = master == Master.CARBON && !Double.isNaN(dissolved);
       double want =
-          aired
-              ? dissolved / gammas[Species.CO2.ordinal()]
-              : totals.getOrDefault(master, 0.0);
+          aired ? dissolved / gammas[Species.CO2.ordinal()] : totals.getOrDefault(master, 0.0);
       double have = aired ? molalities[Species.CO2.ordinal()] : sum(master, molalities);
       if (!(want > 0) || !(have > 0)) {
         free[master.ordinal()] = 0;

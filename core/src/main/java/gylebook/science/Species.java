@@ -72,6 +72,7 @@ enum Species {
   private final double size;
   private final double slope;
   private final double diffusion;
+
   // A record of doubles: it cannot change, but the checker does not look inside.
   @SuppressWarnings("ImmutableEnumChecker")
   private final Equilibrium formation;

@@ -20,8 +20,7 @@ final class ChemistryReferenceTest {
   @TestFactory
   Stream<DynamicTest> theChemistryAgreesWithItsReferenceRows() {
     Checks checks = checks();
-    return checks.tests(
-        ReferenceRows.of("hot-side.csv").stream().filter(checks::claims).toList());
+    return checks.tests(ReferenceRows.of("hot-side.csv").stream().filter(checks::claims).toList());
   }
 
   /// What answers the rows of sections 5 to 8.
@@ -76,8 +75,7 @@ final class ChemistryReferenceTest {
 
   /// The middle of `T=61.4 to 64.5 C`, or the one value there is.
   private static double middle(ReferenceRow row, String name) {
-    Matcher range =
-        Pattern.compile("([0-9.]+)\\s*(?:to|-)\\s*([0-9.]+)").matcher(row.text(name));
+    Matcher range = Pattern.compile("([0-9.]+)\\s*(?:to|-)\\s*([0-9.]+)").matcher(row.text(name));
     return range.find()
         ? (Double.parseDouble(range.group(1)) + Double.parseDouble(range.group(2))) / 2
         : row.number(name);
@@ -126,8 +124,7 @@ final class ChemistryReferenceTest {
             "salted RO water",
             row -> {
               TapWater.Salted salted =
-                  TapWater.salted(
-                      row.number("CaSO4.2H2O"), row.number("CaCl2.2H2O"), 0, 0, 0);
+                  TapWater.salted(row.number("CaSO4.2H2O"), row.number("CaCl2.2H2O"), 0, 0, 0);
               return row.detail().contains("conductance")
                   ? salted.conductanceUsPerCm()
                   : salted.strengthMolPerKg();
@@ -149,8 +146,13 @@ final class ChemistryReferenceTest {
   }
 
   private record Liquor(
-      double calcium, double magnesium, double sodium, double sulfate, double alkalinity,
-      double ph, double lactic) {
+      double calcium,
+      double magnesium,
+      double sodium,
+      double sulfate,
+      double alkalinity,
+      double ph,
+      double lactic) {
     TapWater.Analysed analysed() {
       return TapWater.analysed(calcium, magnesium, sodium, sulfate, alkalinity, ph);
     }
@@ -221,9 +223,7 @@ final class ChemistryReferenceTest {
 
   private static void saltsAndAcids(Checks checks) {
     checks
-        .kind(
-            "molar mass of brewing salts",
-            row -> AtomicWeights.molarGPerMol(row.text("formula")))
+        .kind("molar mass of brewing salts", row -> AtomicWeights.molarGPerMol(row.text("formula")))
         .kind("ions from 1 g/L of salt", ChemistryReferenceTest::ions)
         .kind("acid delivered at pH 5.40", row -> acid(row, 5.40))
         .kind("acid delivered at pH 5.20", row -> acid(row, 5.20))
@@ -268,9 +268,7 @@ final class ChemistryReferenceTest {
         ResidualAlkalinity.residual(row.number("Ca"), row.number("Mg"), row.number("HCO3"));
     return row.unit().equals("dH")
         ? residual.degreeNumber()
-        : row.unit().startsWith("meq")
-            ? residual.alkalinityMeqPerL()
-            : residual.carbonateMgPerL();
+        : row.unit().startsWith("meq") ? residual.alkalinityMeqPerL() : residual.carbonateMgPerL();
   }
 
   private static double mash(ReferenceRow row) {
@@ -327,8 +325,7 @@ final class ChemistryReferenceTest {
     if (row.has("t")) {
       return HopIsomerisation.isoFrac(row.number("t"), heldMin);
     }
-    Matcher even =
-        Pattern.compile("T=([0-9.]+) C falling ([0-9.]+) K/min").matcher(row.inputs());
+    Matcher even = Pattern.compile("T=([0-9.]+) C falling ([0-9.]+) K/min").matcher(row.inputs());
     if (even.find()) {
       double startC = Double.parseDouble(even.group(1));
       double fallK = Double.parseDouble(even.group(2)) * heldMin;
@@ -397,8 +394,7 @@ final class ChemistryReferenceTest {
   private static double halfLife(ReferenceRow row) {
     return row.has("pH")
         ? DimethylSulfide.halfLifeMin(row.number("t"), row.number("pH"))
-        : DimethylSulfide.halfLifeFromBoilMin(
-            row.number("t"), row.number("half-life at 100 C"));
+        : DimethylSulfide.halfLifeFromBoilMin(row.number("t"), row.number("half-life at 100 C"));
   }
 
   private static double sulfide(ReferenceRow row) {

@@ -128,8 +128,7 @@ final class LiquorChemistryTest {
     IMolecularFormula parsed =
         MolecularFormulaManipulator.getMolecularFormula(
             formula.replace("Ca(OH)2", "CaH2O2"), SilentChemObjectBuilder.getInstance());
-    return MolecularFormulaManipulator.getMass(
-        parsed, MolecularFormulaManipulator.MolWeight);
+    return MolecularFormulaManipulator.getMass(parsed, MolecularFormulaManipulator.MolWeight);
   }
 
   /// A salt is neutral: its ions carry no charge together, apart from what counts as alkalinity.
@@ -138,19 +137,19 @@ final class LiquorChemistryTest {
   void theIonsOfASaltBalance(Salt salt) {
     Salt.Ions ions = salt.ionsOf(1);
     double positive =
-        ions.calciumMgPerL() / 20.039 + ions.magnesiumMgPerL() / 12.1525
+        ions.calciumMgPerL() / 20.039
+            + ions.magnesiumMgPerL() / 12.1525
             + ions.sodiumMgPerL() / 22.990;
     double negative =
         ions.chlorideMgPerL() / 35.45 + ions.sulfateMgPerL() / 48.028 + ions.alkalinityMeqPerL();
     assertThat(negative).isCloseTo(positive, within(1e-2));
   }
 
-  /// Kolbach's slope is for cast wort: the mash of the worked case moves by much less or more, by its
-  /// own buffer, and the two are different functions.
+  /// Kolbach's slope is for cast wort: the mash of the worked case moves by much less or more, by
+  /// its own buffer, and the two are different functions.
   @Test
   void kolbachsSlopeIsNotTheSlopeOfTheMash() {
-    double castWort =
-        ResidualAlkalinity.castWortShiftPh(2) - ResidualAlkalinity.castWortShiftPh(1);
+    double castWort = ResidualAlkalinity.castWortShiftPh(2) - ResidualAlkalinity.castWortShiftPh(1);
     double thin = MashPh.mashPh(5, 5.7, 40, 20, 2, 0, 0) - MashPh.mashPh(5, 5.7, 40, 20, 1, 0, 0);
     double thick = MashPh.mashPh(5, 5.7, 40, 10, 2, 0, 0) - MashPh.mashPh(5, 5.7, 40, 10, 1, 0, 0);
     assertThat(thin).isCloseTo(0.1, within(1e-9));
@@ -165,20 +164,15 @@ final class LiquorChemistryTest {
         random -> {
           MashPh.Malt pale =
               MashPh.Malt.straight(
-                  random.nextDouble(1, 8),
-                  random.nextDouble(5.5, 5.9),
-                  random.nextDouble(25, 50));
+                  random.nextDouble(1, 8), random.nextDouble(5.5, 5.9), random.nextDouble(25, 50));
           MashPh.Malt dark =
               MashPh.Malt.straight(
-                  random.nextDouble(0.1, 1),
-                  random.nextDouble(4.4, 5),
-                  random.nextDouble(25, 70));
+                  random.nextDouble(0.1, 1), random.nextDouble(4.4, 5), random.nextDouble(25, 70));
           double liquorMeq = random.nextDouble(-20, 40);
           double paleMeq = pale.maltKg() * pale.bufferMeqPerKgPh();
           double darkMeq = dark.maltKg() * dark.bufferMeqPerKgPh();
           double expected =
-              (paleMeq * pale.maltPh() + darkMeq * dark.maltPh() + liquorMeq)
-                  / (paleMeq + darkMeq);
+              (paleMeq * pale.maltPh() + darkMeq * dark.maltPh() + liquorMeq) / (paleMeq + darkMeq);
           assertThat(MashPh.gristPh(List.of(pale, dark), liquorMeq))
               .isCloseTo(expected, within(1e-9));
         });
@@ -189,8 +183,7 @@ final class LiquorChemistryTest {
   void acidForAMashGoesThereAndBack() {
     double residual = ResidualAlkalinity.residualMeqPerL(1, 2.5, 0.4);
     double acidMeq = MashPh.acidMeq(5, 5.7, 40, 20, residual, 5.4);
-    double ph =
-        MashPh.gristPh(List.of(MashPh.Malt.straight(5, 5.7, 40)), 20 * residual - acidMeq);
+    double ph = MashPh.gristPh(List.of(MashPh.Malt.straight(5, 5.7, 40)), 20 * residual - acidMeq);
     assertThat(ph).isCloseTo(5.4, within(1e-9));
   }
 

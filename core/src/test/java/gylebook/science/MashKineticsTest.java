@@ -92,7 +92,8 @@ final class MashKineticsTest {
         });
   }
 
-  /// The look-up is the closed law: an hour gives the curve at every temperature, edge and ends too.
+  /// The look-up is the closed law: an hour gives the curve at every temperature, edge and ends
+  /// too.
   @Test
   void theTabledRateIsTheClosedLaw() {
     Cases.each(
@@ -171,7 +172,8 @@ final class MashKineticsTest {
     assertThat(left.freeMgPerL()).isCloseTo(end[1], within(1e-9));
   }
 
-  /// The sheet's figure: at 94.6 C, the boil at 1609 m, the rate is about 0.63 of that at sea level.
+  /// The sheet's figure: at 94.6 C, the boil at 1609 m, the rate is about 0.63 of that at sea
+  /// level.
   @Test
   void hopsIsomeriseSlowerInTheMountains() {
     double ratio =

@@ -4,6 +4,7 @@ module gylebook.core {
   requires hipparchus.core;
   requires hipparchus.optim;
 
+  exports gylebook.reckon;
   exports gylebook.science;
   exports gylebook.units;
 }

@@ -1,0 +1,226 @@
+package gylebook.reckon;
+
+import gylebook.science.Reckoned;
+import gylebook.science.Source;
+import gylebook.science.Usually;
+import gylebook.units.ReadingUnits;
+import gylebook.units.Typed;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Parameter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/// One function of the science room, offered by name: what it asks for, what it gives, where it is
+/// from. Everything is read off the function itself, so there is no second description to go stale.
+public final class Calculation {
+  private final Method function;
+  private final Reckoned offer;
+  private final List<Named> names;
+  private final List<Input> inputs;
+  private final Ranges ranges;
+
+  Calculation(Method function, Reckoned offer) {
+    this.function = function;
+    this.offer = offer;
+    this.names =
+        Arrays.stream(function.getParameters()).map(part -> Named.of(part.getName())).toList();
+    this.inputs = inputs(function, names);
+    this.ranges = new Ranges(function.getDeclaringClass());
+  }
+
+  /// Plain name: `boiling-point`.
+  public String name() {
+    return offer.name();
+  }
+
+  /// The phenomenon it belongs to, in words: `boiling rise`.
+  public String group() {
+    String type = function.getDeclaringClass().getSimpleName();
+    return type.replaceAll("(?<=[a-z])(?=[A-Z0-9])", " ").toLowerCase(Locale.ROOT);
+  }
+
+  /// One sentence: what it answers.
+  public String says() {
+    return offer.says();
+  }
+
+  /// The equation in plain characters.
+  public String equation() {
+    return offer.equation();
+  }
+
+  /// Where it holds.
+  public String range() {
+    return offer.range();
+  }
+
+  /// What it asks for, in the order of the equation.
+  public List<Input> inputs() {
+    return inputs;
+  }
+
+  /// What it gives.
+  public List<Output> outputs() {
+    return Results.outputs(function.getName(), function.getReturnType());
+  }
+
+  /// Where it is from.
+  public List<Origin> sources() {
+    return Arrays.stream(function.getAnnotationsByType(Source.class))
+        .map(source -> new Origin(source.key(), source.at(), source.trust().words()))
+        .toList();
+  }
+
+  /// Reckons it from typed amounts; whatever is wrong is said in one sentence.
+  public Reckoning reckon(Map<String, String> typed, ReadingUnits units) {
+    Optional<String> stranger = stranger(typed);
+    if (stranger.isPresent()) {
+      return new Reckoning.Unanswered(stranger.get());
+    }
+    Object[] arguments = new Object[inputs.size()];
+    List<Named> numbered = new ArrayList<>();
+    List<Amount> amounts = new ArrayList<>();
+    for (int i = 0; i < inputs.size(); i++) {
+      Input input = inputs.get(i);
+      String text = given(input, typed);
+      if (input.text()) {
+        if (text == null) {
+          return missing(input);
+        }
+        arguments[i] = text.strip();
+        continue;
+      }
+      switch (number(input, names.get(i), text)) {
+        case Figure.Known known -> {
+          arguments[i] = fitting(known.amount().value(), function.getParameterTypes()[i]);
+          numbered.add(names.get(i));
+          amounts.add(names.get(i).amount(input.key(), known.amount().value(), units));
+        }
+        case Figure.Refused refused -> {
+          return new Reckoning.Unanswered(refused.sentence());
+        }
+      }
+    }
+    return answer(arguments, numbered, amounts, units);
+  }
+
+  private Reckoning answer(
+      Object[] arguments, List<Named> numbered, List<Amount> amounts, ReadingUnits units) {
+    Object given;
+    try {
+      given = function.invoke(null, arguments);
+    } catch (InvocationTargetException refused) {
+      return new Reckoning.Unanswered(name() + " has no answer: " + reason(refused));
+    } catch (IllegalAccessException hidden) {
+      throw new IllegalStateException(function + " is hidden", hidden);
+    }
+    if (given == null) {
+      return new Reckoning.Unanswered(name() + " has no answer for these values.");
+    }
+    Results results = new Results(function, given, units);
+    for (Amount amount : results.amounts()) {
+      if (!Double.isFinite(amount.value())) {
+        return new Reckoning.Unanswered(
+            name() + " has no answer: " + amount.name() + " comes out as no finite number.");
+      }
+    }
+    List<Named> all = new ArrayList<>(numbered);
+    all.addAll(results.names());
+    List<Amount> held = new ArrayList<>(amounts);
+    held.addAll(results.amounts());
+    return new Reckoning.Answer(
+        amounts, results.amounts(), results.remarks(), ranges.cautions(all, held), sources());
+  }
+
+  /// A number asked for: known, or refused with a sentence.
+  private sealed interface Figure {
+    record Known(Amount amount) implements Figure {}
+
+    record Refused(String sentence) implements Figure {}
+  }
+
+  private Figure number(Input input, Named named, @Nullable String text) {
+    if (text == null) {
+      return input.usual().isPresent()
+          ? new Figure.Known(plain(input, input.usual().getAsDouble()))
+          : new Figure.Refused(missing(input).sentence());
+    }
+    return switch (named.read(text)) {
+      case Typed.Read read -> new Figure.Known(plain(input, named.number(read)));
+      case Typed.Unclear unclear -> new Figure.Refused(input.key() + ": " + unclear.sentence());
+    };
+  }
+
+  private static Amount plain(Input input, double value) {
+    return new Amount(input.key(), value, input.unit(), "");
+  }
+
+  private static Object fitting(double value, Class<?> type) {
+    return type == int.class ? (Object) (int) Math.rint(value) : (Object) value;
+  }
+
+  private Reckoning.Unanswered missing(Input input) {
+    String unit = input.unit().isEmpty() ? "" : " in " + input.unit();
+    return new Reckoning.Unanswered(
+        name() + " needs " + input.key() + unit + "; write " + input.key() + "=...");
+  }
+
+  private @Nullable String given(Input input, Map<String, String> typed) {
+    String byKey = typed.get(input.key());
+    return byKey == null ? typed.get(input.javaName()) : byKey;
+  }
+
+  private Optional<String> stranger(Map<String, String> typed) {
+    for (String key : typed.keySet()) {
+      if (inputs.stream().noneMatch(i -> i.key().equals(key) || i.javaName().equals(key))) {
+        String keys = inputs.stream().map(Input::key).collect(Collectors.joining(", "));
+        List<String> near = NearNames.of(key, inputs.stream().map(Input::key).toList());
+        String maybe = near.isEmpty() ? "" : " Maybe you mean " + near.getFirst() + ".";
+        return Optional.of(name() + " knows no '" + key + "'; it asks for " + keys + "." + maybe);
+      }
+    }
+    return inputs.stream()
+        .filter(i -> !i.key().equals(i.javaName()))
+        .filter(i -> typed.containsKey(i.key()) && typed.containsKey(i.javaName()))
+        .findFirst()
+        .map(i -> i.key() + " is given twice, as '" + i.key() + "' and '" + i.javaName() + "'.");
+  }
+
+  private static String reason(InvocationTargetException refused) {
+    Throwable cause = refused.getCause();
+    if (cause instanceof Error fault) {
+      throw fault;
+    }
+    String message = cause == null ? null : cause.getMessage();
+    return message == null || message.isBlank() ? "the values do not fit together." : message;
+  }
+
+  private static List<Input> inputs(Method function, List<Named> names) {
+    Map<String, Integer> stems = new HashMap<>();
+    names.forEach(named -> stems.merge(named.stem(), 1, Integer::sum));
+    List<Input> inputs = new ArrayList<>();
+    Parameter[] parts = function.getParameters();
+    for (int i = 0; i < parts.length; i++) {
+      Named named = names.get(i);
+      boolean alone = stems.getOrDefault(named.stem(), 0) == 1;
+      Usually usual = parts[i].getAnnotation(Usually.class);
+      inputs.add(
+          new Input(
+              alone ? named.stem() : named.whole(),
+              parts[i].getName(),
+              named.symbol(),
+              usual == null ? OptionalDouble.empty() : OptionalDouble.of(usual.value()),
+              parts[i].getType() == String.class));
+    }
+    return List.copyOf(inputs);
+  }
+}

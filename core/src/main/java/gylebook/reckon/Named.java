@@ -1,0 +1,98 @@
+package gylebook.reckon;
+
+import gylebook.units.AnyUnit;
+import gylebook.units.Quantity;
+import gylebook.units.ReadingUnits;
+import gylebook.units.Typed;
+import gylebook.units.Unit;
+import gylebook.units.UnitName;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Optional;
+
+/// A number of the science room by its name in the code: what it is called, read and written.
+@AnyUnit("reads and writes numbers of every unit")
+record Named(String javaName, Optional<UnitName> unitName) {
+  /// Typed amounts never carry more digits than this; rounding takes off what converting left.
+  private static final MathContext DIGITS = new MathContext(12);
+
+  static Named of(String javaName) {
+    return new Named(javaName, UnitName.of(javaName));
+  }
+
+  /// The stem with hyphens, `wort-max`; the whole name where the unit is all there is.
+  String stem() {
+    return unitName
+        .filter(name -> !name.stem().isEmpty())
+        .map(name -> String.join("-", name.stem()))
+        .orElse(whole());
+  }
+
+  /// The whole name with hyphens, for where two stems are alike: `known-day`.
+  String whole() {
+    return javaName.replaceAll("(?<!^)(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+  }
+
+  String symbol() {
+    return unitName.map(UnitName::symbol).orElse("");
+  }
+
+  Optional<Unit> unit() {
+    return unitName.flatMap(UnitName::unit);
+  }
+
+  /// A typed amount, read in this unit.
+  Typed read(String typed) {
+    return Typed.parse(
+        unit().isPresent() ? typed : withoutSymbol(typed), unit().orElse(Quantity.NUMBER.inside()));
+  }
+
+  /// The number of an amount that was read, in this unit.
+  double number(Typed.Read read) {
+    double inside = read.entered().inside();
+    return new BigDecimal(unit().map(unit -> unit.fromInside(inside)).orElse(inside))
+        .round(DIGITS)
+        .doubleValue();
+  }
+
+  Amount amount(String name, double value, ReadingUnits units) {
+    return new Amount(name, value, symbol(), shown(value, units));
+  }
+
+  private String shown(double value, ReadingUnits units) {
+    Optional<Unit> unit = unit().filter(known -> known.quantity() != Quantity.NUMBER);
+    if (unit.isPresent()) {
+      return units.shown(unit.get().quantity(), unit.get().toInside(value));
+    }
+    String figure = figure(value);
+    return symbol().isEmpty() ? figure : figure + " " + symbol();
+  }
+
+  /// Four digits: nobody reads more of a number whose unit has no habits of its own.
+  private static String figure(double value) {
+    BigDecimal four = new BigDecimal(value).round(new MathContext(4));
+    double size = Math.abs(value);
+    boolean plain = value == 0 || (size >= 1e-4 && size < 1e7);
+    return plain
+        ? four.stripTrailingZeros().toPlainString()
+        : String.format(Locale.ROOT, "%.3e", value);
+  }
+
+  private String withoutSymbol(String typed) {
+    String text = typed.strip();
+    for (String symbol : new String[] {symbol(), plain(symbol())}) {
+      if (!symbol.isEmpty() && text.length() > symbol.length()) {
+        int at = text.length() - symbol.length();
+        if (text.substring(at).equalsIgnoreCase(symbol)) {
+          return text.substring(0, at);
+        }
+      }
+    }
+    return text;
+  }
+
+  private static String plain(String symbol) {
+    return symbol.replace("²", "2").replace("³", "3").replace("⁴", "4");
+  }
+}

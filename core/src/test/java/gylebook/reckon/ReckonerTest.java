@@ -1,0 +1,147 @@
+package gylebook.reckon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gylebook.science.Saturation;
+import gylebook.testing.Cases;
+import gylebook.units.ReadingUnits;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class ReckonerTest {
+  private static Calculation known(String name) {
+    return switch (Reckoner.find(name)) {
+      case Search.Hit hit -> hit.calculation();
+      case Search.Miss miss -> throw new AssertionError(miss.sentence());
+    };
+  }
+
+  private static Reckoning.Answer answer(String name, Map<String, String> typed) {
+    return switch (known(name).reckon(typed, ReadingUnits.METRIC)) {
+      case Reckoning.Answer answer -> answer;
+      case Reckoning.Unanswered refused -> throw new AssertionError(refused.sentence());
+    };
+  }
+
+  private static String refusal(String name, Map<String, String> typed) {
+    return switch (known(name).reckon(typed, ReadingUnits.METRIC)) {
+      case Reckoning.Answer answer -> throw new AssertionError("answered " + answer.results());
+      case Reckoning.Unanswered refused -> refused.sentence();
+    };
+  }
+
+  private static final String HEAT = "evaporation-heat";
+
+  @Test
+  void takesAmountsInWhateverUnitTheyAreTyped() {
+    Amount celsius = answer(HEAT, Map.of("water", "66c")).results().getFirst();
+    Amount bare = answer(HEAT, Map.of("waterC", "66")).results().getFirst();
+    Amount fahrenheit = answer(HEAT, Map.of("water", "150.8F")).results().getFirst();
+    assertThat(bare).isEqualTo(celsius);
+    assertThat(fahrenheit.value()).isCloseTo(celsius.value(), within(1e-6));
+    assertThat(celsius.unit()).isEqualTo("W/m²");
+  }
+
+  @Test
+  void theAnswerIsTheFunctionsOwn() {
+    // Region 4 of IAPWS-IF97, table 35: 0.353658941e-2 MPa at 300 K.
+    Reckoning.Answer answer = answer("saturation-pressure", Map.of("water", "26.85 C"));
+    assertThat(answer.results().getFirst().value())
+        .isCloseTo(3.53658941, within(1e-7))
+        .isEqualTo(Saturation.saturationKpa(26.85));
+    assertThat(answer.sources()).isNotEmpty();
+  }
+
+  @Test
+  void theInputsAreListedWithWhatWasTakenByHabit() {
+    Reckoning.Answer answer = answer(HEAT, Map.of("water", "66"));
+    assertThat(answer.inputs()).extracting(Amount::name).contains("water", "room", "humidity");
+    assertThat(answer.inputs())
+        .filteredOn(input -> input.name().equals("room"))
+        .extracting(Amount::shown)
+        .containsExactly("20.0 °C");
+  }
+
+  @Test
+  void theReaderSeesTheirOwnUnits() {
+    Reckoning us = known(HEAT).reckon(Map.of("water", "66"), ReadingUnits.US);
+    assertThat(us).isInstanceOf(Reckoning.Answer.class);
+    assertThat(((Reckoning.Answer) us).inputs())
+        .extracting(Amount::shown)
+        .contains("150.8 °F", "68.0 °F");
+  }
+
+  @Test
+  void whatIsWrongIsSaidInOneSentence() {
+    assertThat(refusal(HEAT, Map.of())).contains("water").contains("°C");
+    assertThat(refusal(HEAT, Map.of("watr", "66"))).contains("watr").contains("water");
+    assertThat(refusal(HEAT, Map.of("water", "hot"))).contains("hot");
+    assertThat(refusal(HEAT, Map.of("water", "66 L"))).contains("volume");
+    assertThat(refusal(HEAT, Map.of("water", "66", "humidity", "0.5 C"))).contains("humidity");
+    assertThat(refusal(HEAT, Map.of("water", "66", "waterC", "67"))).contains("twice");
+    assertThat(refusal("latent-heat-fit", Map.of("water", "200"))).contains("200").contains("130");
+  }
+
+  @Test
+  void aNearNameIsSuggested() {
+    Search search = Reckoner.find("evaporation-haet");
+    assertThat(search).isInstanceOf(Search.Miss.class);
+    assertThat(((Search.Miss) search).nearest()).contains(HEAT);
+    assertThat(((Search.Miss) Reckoner.find("xyzzyqq")).nearest()).isEmpty();
+  }
+
+  @Test
+  void leavingTheFittedRangeIsACaution() {
+    Calculation cautious =
+        Reckoner.all().stream()
+            .filter(c -> c.group().equals("hop isomerisation"))
+            .findFirst()
+            .orElseThrow();
+    Map<String, String> typed = new HashMap<>();
+    for (Input input : cautious.inputs()) {
+      if (input.usual().isEmpty()) {
+        typed.put(input.key(), input.unit().equals("°C") ? "75" : "1");
+      }
+    }
+    assertThat(answer(cautious.name(), typed).cautions()).isNotEmpty();
+    for (Input input : cautious.inputs()) {
+      if (input.unit().equals("°C")) {
+        typed.put(input.key(), "100");
+      }
+    }
+    assertThat(answer(cautious.name(), typed).cautions()).isEmpty();
+  }
+
+  @Test
+  void noTypedValueMakesAnyCalculationThrow() {
+    List<String> values =
+        List.of(
+            "0", "1", "-1", "0.5", "20", "66", "101.325", "1e9", "1e-12", "NaN", "", "x", "5 gal");
+    for (Calculation calculation : Reckoner.all()) {
+      Cases.each(
+          40,
+          random -> {
+            Map<String, String> typed = new HashMap<>();
+            for (Input input : calculation.inputs()) {
+              if (input.usual().isEmpty() || random.nextBoolean()) {
+                typed.put(input.key(), values.get(random.nextInt(values.size())));
+              }
+            }
+            switch (calculation.reckon(typed, ReadingUnits.US)) {
+              case Reckoning.Answer answer ->
+                  assertThat(answer.results())
+                      .allMatch(r -> Double.isFinite(r.value()) && !r.shown().isBlank());
+              case Reckoning.Unanswered refused -> assertThat(refused.sentence()).isNotBlank();
+            }
+          });
+    }
+  }
+
+  @Test
+  void everyCalculationIsOfferedInAGroup() {
+    assertThat(Reckoner.all()).hasSizeGreaterThan(80).allMatch(c -> !c.group().isBlank());
+  }
+}

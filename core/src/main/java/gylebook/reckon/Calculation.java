@@ -3,6 +3,7 @@ package gylebook.reckon;
 import gylebook.science.Reckoned;
 import gylebook.science.Source;
 import gylebook.science.Usually;
+import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Typed;
 import java.lang.reflect.InvocationTargetException;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /// One function of the science room, offered by name: what it asks for, what it gives, where it is
 /// from. Everything is read off the function itself, so there is no second description to go stale.
+@AnyUnit("its inputs and results are in every unit")
 public final class Calculation {
   private final Method function;
   private final Reckoned offer;

@@ -1,0 +1,105 @@
+package gylebook.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gylebook.reckon.Calculation;
+import gylebook.reckon.Reckoner;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class CalcCommandTest {
+  private record Said(int code, String out, String err) {}
+
+  private static Said calc(String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        new CommandLine(new CalcCommand())
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err));
+    int code = line.execute(words);
+    return new Said(code, out.toString(), err.toString());
+  }
+
+  @Test
+  void withoutANameItListsEveryCalculation() {
+    Said said = calc();
+    assertThat(said.code()).isZero();
+    for (Calculation calculation : Reckoner.all()) {
+      assertThat(said.out()).contains(calculation.name()).contains(calculation.says());
+    }
+  }
+
+  @Test
+  void aNameAloneIsExplained() {
+    Said said = calc("saturation-pressure");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("water", "°C", "kPa", "equation", "source:", "373.946");
+  }
+
+  @Test
+  void anAnswerNamesWhatItCameFrom() {
+    Said said = calc("saturation-pressure", "water=80.33 F");
+    assertThat(said.code()).isZero();
+    // IAPWS-IF97 table 35: 3.53658941 kPa at 300 K.
+    assertThat(said.out()).contains("3.5 kPa").contains("26.9 °C").contains("source:");
+    assertThat(said.err()).isEmpty();
+  }
+
+  @Test
+  void theReadersUnitsAreUsed() {
+    assertThat(calc("saturation-pressure", "water=100", "--units", "us").out())
+        .contains("212.0 °F")
+        .contains("14.7 psi");
+  }
+
+  @Test
+  void jsonCarriesTheUnroundedValueInTheUnitOfTheCode() {
+    Said said = calc("saturation-pressure", "water=26.85", "--json", "--units", "us");
+    JsonNode answer = JsonMapper.builder().build().readTree(said.out());
+    assertThat(answer.get("calculation").asString()).isEqualTo("saturation-pressure");
+    assertThat(answer.get("inputs").get("water").get("value").asDouble()).isEqualTo(26.85);
+    JsonNode result = answer.get("results").get(0);
+    assertThat(result.get("value").asDouble()).isCloseTo(3.53658941, within(1e-7));
+    assertThat(result.get("unit").asString()).isEqualTo("kPa");
+    assertThat(result.get("shown").asString()).isEqualTo("0.51 psi");
+    assertThat(result.get("name").asString()).isEqualTo("saturation");
+    assertThat(answer.get("cautions").isArray()).isTrue();
+    assertThat(answer.get("sources").get(0).get("key").asString()).isNotBlank();
+  }
+
+  @Test
+  void theListIsJsonAsWell() {
+    JsonNode list = JsonMapper.builder().build().readTree(calc("--json").out());
+    assertThat(list.size()).isEqualTo(Reckoner.all().size());
+    JsonNode one =
+        JsonMapper.builder().build().readTree(calc("saturation-pressure", "--json").out());
+    assertThat(one.get("inputs").get(0).get("name").asString()).isEqualTo("water");
+  }
+
+  @Test
+  void whatCannotBeMetIsASentenceAndCodeTwo() {
+    String[][] requests = {
+      {"saturation-presure"},
+      {"nothing-like-it-at-all"},
+      {"saturation-pressure", "water"},
+      {"saturation-pressure", "water=hot"},
+      {"saturation-pressure", "wort=66"},
+      {"saturation-pressure", "water=66", "water=67"},
+      {"saturation-pressure", "water=400"},
+      {"saturation-pressure", "water=66", "--units", "old"}
+    };
+    for (String[] request : requests) {
+      Said said = calc(request);
+      assertThat(said.code()).as(String.join(" ", request)).isEqualTo(2);
+      assertThat(said.err()).as(String.join(" ", request)).isNotBlank();
+      assertThat(said.out()).as(String.join(" ", request)).isEmpty();
+    }
+    assertThat(calc("saturation-presure").err()).contains("saturation-pressure");
+  }
+}

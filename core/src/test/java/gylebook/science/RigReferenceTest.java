@@ -21,11 +21,8 @@ class RigReferenceTest {
     return checks()
         .tests(
             ReferenceRows.of("rig.csv").stream()
-                .filter(row -> "BCD".indexOf(row.id().charAt(0)) >= 0 || row.id().equals("A10"))
-                .filter(
-                    row ->
-                        !row.kind().startsWith("unit factor")
-                            && !row.kind().startsWith("heating and mixing"))
+                .filter(row -> "BCDEFJ".indexOf(row.id().charAt(0)) >= 0 || row.id().equals("A10"))
+                .filter(row -> !row.kind().startsWith("unit factor"))
                 .toList());
   }
 
@@ -36,6 +33,8 @@ class RigReferenceTest {
     hose(checks);
     bed(checks);
     pump(checks);
+    RigInstrumentChecks.add(checks);
+    RigControlChecks.add(checks);
     return checks;
   }
 
@@ -78,7 +77,17 @@ class RigReferenceTest {
                 3600
                     * Evaporation.boilOffKgPerSec(
                         row.number("duty"), row.number("P"), row.number("losses"), 100))
-        .kind("power to hold an open kettle", RigReferenceTest::holdingW);
+        .kind("power to hold an open kettle", RigReferenceTest::holdingW)
+        .kind(
+            "heating and mixing",
+            row ->
+                Mixing.mixedC(
+                    before(row, "kg water"),
+                    found(row, "kg water at ([0-9.]+)"),
+                    before(row, "kg grain"),
+                    found(row, "kg grain at ([0-9.]+)"),
+                    row.number("c"),
+                    1650));
   }
 
   private static void hose(Checks checks) {
@@ -215,16 +224,16 @@ class RigReferenceTest {
   }
 
   /// The number that stands before some words.
-  private static double before(ReferenceRow row, String words) {
+  static double before(ReferenceRow row, String words) {
     return found(row, "([-+]?[0-9.]+)\\s*" + Pattern.quote(words));
   }
 
   /// The number that stands after a word without an equals sign.
-  private static double after(ReferenceRow row, String word) {
+  static double after(ReferenceRow row, String word) {
     return found(row, Pattern.quote(word) + "\\s+([-+]?[0-9.]+)");
   }
 
-  private static double found(ReferenceRow row, String pattern) {
+  static double found(ReferenceRow row, String pattern) {
     Matcher matcher = Pattern.compile(pattern).matcher(row.inputs());
     if (!matcher.find()) {
       throw new AssertionError(row.id() + " has nothing like " + pattern);

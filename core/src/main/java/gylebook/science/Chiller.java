@@ -1,0 +1,197 @@
+package gylebook.science;
+
+/// Heat exchange between hot wort and cold water: effectiveness and transfer units.
+///
+/// One learnt UA is not enough: it moved by a factor of 1.3 to 1.9 with the flows on one measured
+/// exchanger. Learn the two film resistances instead.
+public final class Chiller {
+  /// Specific heat of chilling water between 10 and 90 C, from memory of steam tables.
+  private static final double WATER_J_PER_KG_K = 4184;
+
+  private Chiller() {}
+
+  /// How wort and water pass each other.
+  public enum Passing {
+    /// Against each other, in two channels.
+    COUNTERFLOW,
+    /// Side by side, in two channels.
+    PARALLEL,
+    /// Water in a coil, wort stirred in the kettle: one temperature all around.
+    MIXED_KETTLE
+  }
+
+  /// What leaves a chiller.
+  ///
+  /// @param wortC the wort's temperature
+  /// @param waterC the water's temperature
+  /// @param heatW heat that passed
+  /// @param effectivenessFrac of the heat that could pass
+  public record Outlets(double wortC, double waterC, double heatW, double effectivenessFrac) {}
+
+  /// Share of the possible heat that passes, for any arrangement.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  public static double effectivenessFrac(
+      Passing passing, double transferNumber, double capacityRatio) {
+    return switch (passing) {
+      case COUNTERFLOW -> counterflowFrac(transferNumber, capacityRatio);
+      case PARALLEL -> parallelFrac(transferNumber, capacityRatio);
+      case MIXED_KETTLE -> mixedKettleFrac(transferNumber);
+    };
+  }
+
+  /// Counterflow: `(1 - e) / (1 - Cr e)`, `e = exp(-NTU (1 - Cr))`; `NTU/(1 + NTU)` at Cr = 1.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "chiller-effectiveness-counterflow",
+      says = "What share of the possible heat passes in counterflow?",
+      equation = "eps = (1 - e)/(1 - Cr e), e = exp(-NTU (1 - Cr)); NTU/(1 + NTU) at Cr = 1",
+      range = "transfer units of 0 or more, capacity ratio 0 to 1; refused otherwise")
+  public static double counterflowFrac(double transferNumber, double capacityRatio) {
+    Require.notBelow0("transfer units", transferNumber);
+    Require.within("capacity ratio", capacityRatio, 0, 1);
+    double unlike = 1 - capacityRatio;
+    // Near equal streams the quotient loses its digits; the limit is smooth there.
+    if (transferNumber * unlike < 1e-9) {
+      return transferNumber / (1 + transferNumber);
+    }
+    double gone = -Math.expm1(-transferNumber * unlike);
+    return gone / (unlike + capacityRatio * gone);
+  }
+
+  /// Parallel flow: `(1 - exp(-NTU (1 + Cr))) / (1 + Cr)`.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "chiller-effectiveness-parallel",
+      says = "What share of the possible heat passes in parallel flow?",
+      equation = "eps = (1 - exp(-NTU (1 + Cr)))/(1 + Cr)",
+      range = "transfer units of 0 or more, capacity ratio 0 to 1; refused otherwise")
+  public static double parallelFrac(double transferNumber, double capacityRatio) {
+    Require.notBelow0("transfer units", transferNumber);
+    Require.within("capacity ratio", capacityRatio, 0, 1);
+    return -Math.expm1(-transferNumber * (1 + capacityRatio)) / (1 + capacityRatio);
+  }
+
+  /// A coil in a stirred kettle: `1 - exp(-NTU)`, with NTU and share both of the water's stream.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "chiller-effectiveness-immersion",
+      says = "What share of the possible heat does a coil's water take from a stirred kettle?",
+      equation = "eps = 1 - exp(-NTU)",
+      range = "transfer units of 0 or more; refused otherwise; still wort takes longer")
+  public static double mixedKettleFrac(double transferNumber) {
+    return -Math.expm1(-Require.notBelow0("transfer units", transferNumber));
+  }
+
+  /// UA of two films whose strength grows with the flow to the power 0.8.
+  ///
+  /// `1/UA = a/m_hot^0.8 + b/m_cold^0.8`; a and b are the films' resistances at 1 kg/s.
+  @Source(key = "energy-balance", at = "two resistances in series", trust = Trust.COMPUTED)
+  @Source(key = "turbulent-power", at = "0.8 of turbulent films", trust = Trust.MEMORY)
+  @Reckoned(
+      name = "chiller-ua",
+      says = "How well does a chiller pass heat at these flows?",
+      equation = "1/UA = a/m_hot^0.8 + b/m_cold^0.8",
+      range = "turbulent on both sides; learn a and b from steady readings at several flows")
+  public static double uaWPerK(
+      double hotKgPerSec, double coldKgPerSec, double hotKPerW, double coldKPerW) {
+    double hot = Require.above0("film a", hotKPerW) / power(Require.above0("hot", hotKgPerSec));
+    double cold = Require.above0("film b", coldKPerW) / power(Require.above0("cold", coldKgPerSec));
+    return 1 / (hot + cold);
+  }
+
+  /// Outlets of a counterflow chiller.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "counterflow-chiller",
+      says = "How cold does wort leave a counterflow chiller, and how hot the water?",
+      equation = "Q = eps Cmin (T_wort - T_water), T_out = T_in -+ Q/C",
+      range = "steady flows above 0, no loss to the room; the water may be hot enough to scald")
+  public static Outlets counterflow(
+      double wortKgPerSec,
+      double wortC,
+      double waterKgPerSec,
+      double waterC,
+      double uaWPerK,
+      @Usually(4000) double wortJPerKgK,
+      @Usually(WATER_J_PER_KG_K) double waterJPerKgK) {
+    double wort = Require.above0("wort flow", wortKgPerSec) * Require.above0("heat", wortJPerKgK);
+    double water =
+        Require.above0("water flow", waterKgPerSec) * Require.above0("heat", waterJPerKgK);
+    double least = Math.min(wort, water);
+    double share =
+        counterflowFrac(Require.notBelow0("UA", uaWPerK) / least, least / Math.max(wort, water));
+    double heat = share * least * (wortC - waterC);
+    return new Outlets(wortC - heat / wort, waterC + heat / water, heat, share);
+  }
+
+  /// UA from one steady pair of outlets: transfer units of counterflow read backwards.
+  ///
+  /// `NTU = ln((eps - 1)/(eps Cr - 1))/(Cr - 1)`, `eps/(1 - eps)` at Cr = 1.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "transfer-units-counterflow",
+      says = "How many transfer units does an effectiveness in counterflow mean?",
+      equation = "NTU = ln((eps - 1)/(eps Cr - 1))/(Cr - 1); eps/(1 - eps) at Cr = 1",
+      range = "effectiveness from 0 to below 1, capacity ratio 0 to 1; refused otherwise")
+  public static double transferNumber(double effectivenessFrac, double capacityRatio) {
+    Require.within("capacity ratio", capacityRatio, 0, 1);
+    Require.notBelow0("effectiveness", effectivenessFrac);
+    Require.above0("one less effectiveness", 1 - effectivenessFrac);
+    double unlike = 1 - capacityRatio;
+    double odds = effectivenessFrac / (1 - effectivenessFrac);
+    return unlike * odds < 1e-9 ? odds : Math.log1p(unlike * odds) / unlike;
+  }
+
+  /// Time in which a coil cools a stirred kettle.
+  ///
+  /// `t = M c / (C_w eps) ln((T0 - Tw)/(T - Tw))`, `eps = 1 - exp(-UA/C_w)`. Refused for a target
+  /// at or below the water's temperature, which is never reached.
+  @Source(key = "energy-balance", at = "stirred kettle", trust = Trust.COMPUTED)
+  @Reckoned(
+      name = "immersion-chilling-time",
+      says = "How long does a coil take to cool a stirred kettle?",
+      equation = "t = M c/(C_w eps) ln((T0 - Tw)/(T - Tw)), eps = 1 - exp(-UA/C_w)",
+      range = "a target between water and start; refused otherwise; still wort takes longer")
+  public static double immersionSec(
+      double wortKg,
+      @Usually(95) double startC,
+      @Usually(20) double targetC,
+      double waterKgPerSec,
+      double waterC,
+      @Usually(400) double uaWPerK,
+      @Usually(4000) double wortJPerKgK) {
+    double water = Require.above0("water flow", waterKgPerSec) * WATER_J_PER_KG_K;
+    double taken = water * mixedKettleFrac(Require.above0("UA", uaWPerK) / water);
+    Require.notBelow0("start above target", startC - targetC);
+    double left = (startC - waterC) / Require.above0("target above water", targetC - waterC);
+    return Require.above0("wort", wortKg)
+        * Require.above0("heat", wortJPerKgK)
+        / taken
+        * Math.log(left);
+  }
+
+  /// Least water that an ideal counterflow chiller needs per litre of wort.
+  @Source(key = "energy-balance", at = "ideal counterflow", trust = Trust.COMPUTED)
+  @Reckoned(
+      name = "least-chilling-water",
+      says = "How much water does chilling take at least, per litre of wort?",
+      equation = "ratio = rho c (T1 - T2) / (c_w (T1 - Tw)), water of 1 kg/L",
+      range = "water colder than the target; refused otherwise; a real chiller needs more")
+  public static double leastWaterRatio(
+      @Usually(95) double startC,
+      @Usually(20) double targetC,
+      double waterC,
+      @Usually(1.03) double densityKgPerL,
+      @Usually(4000) double wortJPerKgK) {
+    Require.notBelow0("target above water", targetC - waterC);
+    Require.notBelow0("start above target", startC - targetC);
+    return Require.above0("density", densityKgPerL)
+        * Require.above0("heat", wortJPerKgK)
+        * (startC - targetC)
+        / (WATER_J_PER_KG_K * Require.above0("start above water", startC - waterC));
+  }
+
+  private static double power(double flowKgPerSec) {
+    return Math.pow(flowKgPerSec, 0.8);
+  }
+}

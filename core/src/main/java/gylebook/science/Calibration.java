@@ -16,9 +16,9 @@ public final class Calibration {
       range = "boil reading above ice reading; a straight line is assumed between")
   public static double trueC(
       double readingC, double iceReadingC, double boilReadingC, @Usually(99.97) double boilC) {
-    double spanC = boilReadingC - iceReadingC;
-    Require.above0("boil reading less ice reading", spanC);
-    return (readingC - iceReadingC) * Require.above0("boiling point", boilC) / spanC;
+    double spanK = boilReadingC - iceReadingC;
+    Require.above0("boil reading less ice reading", spanK);
+    return (readingC - iceReadingC) * Require.above0("boiling point", boilC) / spanK;
   }
 
   /// True temperature when only ice was tried: the whole scale is shifted.

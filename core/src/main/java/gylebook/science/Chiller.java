@@ -94,8 +94,10 @@ public final class Chiller {
       range = "turbulent on both sides; learn a and b from steady readings at several flows")
   public static double uaWPerK(
       double hotKgPerSec, double coldKgPerSec, double hotKPerW, double coldKPerW) {
-    double hot = Require.above0("film a", hotKPerW) / power(Require.above0("hot", hotKgPerSec));
-    double cold = Require.above0("film b", coldKPerW) / power(Require.above0("cold", coldKgPerSec));
+    double hot =
+        Require.above0("film a", hotKPerW) / turbulentNumber(Require.above0("hot", hotKgPerSec));
+    double cold =
+        Require.above0("film b", coldKPerW) / turbulentNumber(Require.above0("cold", coldKgPerSec));
     return 1 / (hot + cold);
   }
 
@@ -191,7 +193,7 @@ public final class Chiller {
         / (WATER_J_PER_KG_K * Require.above0("start above water", startC - waterC));
   }
 
-  private static double power(double flowKgPerSec) {
+  private static double turbulentNumber(double flowKgPerSec) {
     return Math.pow(flowKgPerSec, 0.8);
   }
 }

@@ -21,7 +21,8 @@ public final class ChipThermometer {
       throw new IllegalArgumentException(
           "register is " + registerNumber + "; it must be a whole number.");
     }
-    return (short) (int) registerNumber / 16.0;
+    double t = (short) (int) registerNumber / 16.0;
+    return t;
   }
 
   /// Whether a reading is a fault and no temperature.

@@ -62,7 +62,7 @@ public final class ControllerTuning {
   /// inverse responses add to the delay, small positive zeros take from it.
   @Source(key = "skogestad-2003", at = "half rule", trust = Trust.READ)
   public static Reduced firstOrder(double[] lagSec, double[] zeroSec, double pureDelaySec) {
-    double[] largest = falling(lagSec);
+    double[] largest = fallingSec(lagSec);
     double half = largest.length > 1 ? largest[1] / 2 : 0;
     return new Reduced(largest[0] + half, 0, half + restSec(largest, 2, zeroSec, pureDelaySec));
   }
@@ -70,7 +70,7 @@ public final class ControllerTuning {
   /// The same with two lags kept.
   @Source(key = "skogestad-2003", at = "half rule", trust = Trust.READ)
   public static Reduced secondOrder(double[] lagSec, double[] zeroSec, double pureDelaySec) {
-    double[] largest = falling(lagSec);
+    double[] largest = fallingSec(lagSec);
     double half = largest.length > 2 ? largest[2] / 2 : 0;
     double second = largest.length > 1 ? largest[1] : 0;
     return new Reduced(
@@ -89,7 +89,7 @@ public final class ControllerTuning {
     return rest;
   }
 
-  private static double[] falling(double[] lagSec) {
+  private static double[] fallingSec(double[] lagSec) {
     Require.above0("number of lags", lagSec.length);
     double[] rising = lagSec.clone();
     java.util.Arrays.sort(rising);

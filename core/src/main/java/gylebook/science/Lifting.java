@@ -27,23 +27,23 @@ public final class Lifting {
       @Usually(0.40) double reachM,
       @Usually(0.90) double heightM,
       @Usually(0.60) double travelM,
-      @Usually(0) double twistDeg,
+      @Usually(0) double twistDegreeNumber,
       @Usually(1) double frequencyFactor,
       @Usually(0.90) double couplingFactor) {
     Require.notBelow0("reach", reachM);
     Require.notBelow0("height of the hands", heightM);
     Require.notBelow0("travel", travelM);
-    Require.within("twist", twistDeg, 0, 180);
+    Require.within("twist", twistDegreeNumber, 0, 180);
     Require.within("frequency factor", frequencyFactor, 0, 1);
     Require.within("coupling factor", couplingFactor, 0, 1);
-    if (reachM > 0.63 || heightM > 1.75 || travelM > 1.75 || twistDeg > 135) {
+    if (reachM > 0.63 || heightM > 1.75 || travelM > 1.75 || twistDegreeNumber > 135) {
       return 0;
     }
     return LOAD_KG
         * (0.25 / Math.max(0.25, reachM))
         * (1 - 0.3 * Math.abs(heightM - 0.75))
         * (0.82 + 0.045 / Math.max(0.25, travelM))
-        * (1 - 0.0032 * twistDeg)
+        * (1 - 0.0032 * twistDegreeNumber)
         * frequencyFactor
         * couplingFactor;
   }

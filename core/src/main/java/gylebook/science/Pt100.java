@@ -5,6 +5,7 @@ public final class Pt100 {
   private static final double A = 3.9083e-3;
   private static final double B = -5.775e-7;
   private static final double C = -4.183e-12;
+  private static final double ICE_OHM = 100;
   private static final double LEAST_C = -200;
   private static final double MOST_C = 850;
 
@@ -26,7 +27,7 @@ public final class Pt100 {
     if (probeC < 0) {
       ratio += C * (probeC - 100) * probeC * probeC * probeC;
     }
-    return 100 * ratio;
+    return ICE_OHM * ratio;
   }
 
   /// Temperature at a resistance: the same read backwards.
@@ -40,13 +41,13 @@ public final class Pt100 {
       range = "-200 to 850 C, that is 18.52 to 390.48 ohm; refused outside")
   public static double temperatureC(double probeOhm) {
     Require.within("probe resistance", probeOhm, resistanceOhm(LEAST_C), resistanceOhm(MOST_C));
-    double temperature = (-A + Math.sqrt(A * A - 4 * B * (1 - probeOhm / 100))) / (2 * B);
-    if (probeOhm >= 100) {
+    double temperature = (-A + Math.sqrt(A * A - 4 * B * (1 - probeOhm / ICE_OHM))) / (2 * B);
+    if (probeOhm >= ICE_OHM) {
       return temperature;
     }
     for (int step = 0; step < 8; step++) {
       double t = Math.max(LEAST_C, temperature);
-      double slope = 100 * (A + 2 * B * t + C * t * t * (4 * t - 300));
+      double slope = ICE_OHM * (A + 2 * B * t + C * t * t * (4 * t - 300));
       temperature = t - (resistanceOhm(t) - probeOhm) / slope;
     }
     return temperature;
@@ -59,7 +60,7 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class AA be?",
       equation = "limit = 0.1 + 0.0017 |t|",
       range = "-50 to 250 C; refused outside -200 to 850 C")
-  public static double classAaK(double probeC) {
+  public static double aaLimitK(double probeC) {
     return limitK(0.1, 0.0017, probeC);
   }
 
@@ -70,7 +71,7 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class A be?",
       equation = "limit = 0.15 + 0.002 |t|",
       range = "-100 to 450 C; refused outside -200 to 850 C")
-  public static double classAK(double probeC) {
+  public static double aLimitK(double probeC) {
     return limitK(0.15, 0.002, probeC);
   }
 
@@ -81,7 +82,7 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class B be?",
       equation = "limit = 0.3 + 0.005 |t|",
       range = "-196 to 600 C; refused outside -200 to 850 C")
-  public static double classBK(double probeC) {
+  public static double bLimitK(double probeC) {
     return limitK(0.3, 0.005, probeC);
   }
 
@@ -92,7 +93,7 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class C be?",
       equation = "limit = 0.6 + 0.01 |t|",
       range = "-196 to 600 C; refused outside -200 to 850 C")
-  public static double classCK(double probeC) {
+  public static double cLimitK(double probeC) {
     return limitK(0.6, 0.01, probeC);
   }
 

@@ -22,7 +22,7 @@ public final class Scald {
       says = "How soon does hot liquid burn the skin?",
       equation = "a table from 49 to 66 C, straight lines of ln t",
       range = "48.9 to 65.6 C; outside an extrapolation, near the boil at once")
-  public static double secToBurn(double liquidC) {
+  public static double burnSec(double liquidC) {
     Require.within("liquid temperature", liquidC, 0, 130);
     int line = 0;
     while (line < AT_C.length - 2 && liquidC > AT_C[line + 1]) {

@@ -15,7 +15,7 @@ public final class SensorLag {
       equation = "t = -tau ln(1 - share)",
       range = "shares from 0 to below 1; refused otherwise")
   public static double responseSec(double lagSec, @Usually(0.9) double reachedFrac) {
-    return Require.notBelow0("lag", lagSec) * -Math.log1p(-share(reachedFrac));
+    return Require.notBelow0("lag", lagSec) * -Math.log1p(-shownFrac(reachedFrac));
   }
 
   /// Time constant from a response time: `tau = t / -ln(1 - share)`.
@@ -27,7 +27,7 @@ public final class SensorLag {
       range = "shares between 0 and 1; refused otherwise")
   public static double lagSec(double elapsedSec, @Usually(0.9) double reachedFrac) {
     Require.above0("share reached", reachedFrac);
-    return Require.notBelow0("time", elapsedSec) / -Math.log1p(-share(reachedFrac));
+    return Require.notBelow0("time", elapsedSec) / -Math.log1p(-shownFrac(reachedFrac));
   }
 
   /// Ratio of two response times; 3.32 for 90 % to 50 % shows that one time constant describes it.
@@ -43,7 +43,7 @@ public final class SensorLag {
   public static double responseRatio(
       @Usually(0.9) double laterFrac, @Usually(0.5) double soonerFrac) {
     Require.above0("sooner share", soonerFrac);
-    return Math.log1p(-share(laterFrac)) / Math.log1p(-share(soonerFrac));
+    return Math.log1p(-shownFrac(laterFrac)) / Math.log1p(-shownFrac(soonerFrac));
   }
 
   /// How far a reading lags behind a steady ramp: `rate tau`. Negative when cooling.
@@ -71,7 +71,7 @@ public final class SensorLag {
             * Math.exp(-Require.notBelow0("time", elapsedSec) / Require.above0("lag", lagSec));
   }
 
-  private static double share(double reachedFrac) {
+  private static double shownFrac(double reachedFrac) {
     if (!(reachedFrac >= 0 && reachedFrac < 1)) {
       throw new IllegalArgumentException(
           "share reached is " + reachedFrac + "; it must lie from 0 to below 1.");

@@ -14,7 +14,7 @@ public final class StemConduction {
   @Reckoned(
       name = "stem-error-tube",
       says = "What share of the head's difference reaches the tip of a tubular probe?",
-      equation = "share = 1/cosh(L sqrt(h pi d / (k A))), A = pi (d - s) s",
+      equation = "share = 1/cosh(L sqrt(h / (k s))), the wall taken as thin",
       range = "a bare tube, wall up to half its diameter; refused otherwise")
   public static double tubeFrac(
       @Usually(0.006) double diameterM,
@@ -25,8 +25,7 @@ public final class StemConduction {
     Require.above0("diameter", diameterM);
     Require.within("wall", wallM, 0, diameterM / 2);
     Require.above0("wall", wallM);
-    return shareFrac(
-        diameterM, Math.PI * (diameterM - wallM) * wallM, immersedM, filmWPerM2K, stemWPerMK);
+    return shareFrac(diameterM, Math.PI * diameterM * wallM, immersedM, filmWPerM2K, stemWPerMK);
   }
 
   /// The same for a stem of which a share of the section is metal (a dial's is about half).

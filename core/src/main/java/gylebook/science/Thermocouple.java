@@ -7,9 +7,9 @@ public final class Thermocouple {
     0.318409457190e-09, -0.560728448890e-12, 0.560750590590e-15, -0.320207200030e-18,
     0.971511471520e-22, -0.121047212750e-25
   };
-  private static final double K_BUMP = 0.1185976;
-  private static final double K_WIDTH = -0.1183432e-03;
-  private static final double K_CENTRE = 126.9686;
+  private static final double K_BUMP_MV = 0.1185976;
+  private static final double K_WIDTH_PER_K2 = -0.1183432e-03;
+  private static final double K_CENTRE_C = 126.9686;
   private static final double[] K_INVERSE = {
     0,
     2.508355e1,
@@ -43,10 +43,12 @@ public final class Thermocouple {
       says = "What voltage does a type K thermocouple give (reference at 0 C)?",
       equation = "E = sum c_i t^i + a0 exp(a1 (t - a2)^2)",
       range = "0 to 1372 C; refused outside")
-  public static double typeKMv(double junctionC) {
+  public static double kTypeMv(double junctionC) {
     Require.within("junction temperature", junctionC, 0, 1372);
-    double off = junctionC - K_CENTRE;
-    return polynomialNumber(K, junctionC) + K_BUMP * Math.exp(K_WIDTH * off * off);
+    double off = junctionC - K_CENTRE_C;
+    double t = junctionC;
+    double e = polynomialNumber(K, t);
+    return e + K_BUMP_MV * Math.exp(K_WIDTH_PER_K2 * off * off);
   }
 
   /// Temperature of type K at a voltage: the reference function solved backwards.
@@ -56,13 +58,13 @@ public final class Thermocouple {
       says = "What temperature does a type K thermocouple's voltage mean (reference at 0 C)?",
       equation = "E(t) = sum c_i t^i + a0 exp(a1 (t - a2)^2), solved for t",
       range = "0 to 1372 C, that is 0 to 54.886 mV; refused outside")
-  public static double typeKC(double junctionMv) {
-    Require.within("voltage", junctionMv, typeKMv(0), typeKMv(1372));
+  public static double kTypeC(double junctionMv) {
+    Require.within("voltage", junctionMv, kTypeMv(0), kTypeMv(1372));
     double low = 0;
     double high = 1372;
-    while (high - low > 1e-10 * (1 + high)) {
+    while (high - low > 1e-9) {
       double middle = (low + high) / 2;
-      if (typeKMv(middle) < junctionMv) {
+      if (kTypeMv(middle) < junctionMv) {
         low = middle;
       } else {
         high = middle;
@@ -78,8 +80,10 @@ public final class Thermocouple {
       says = "What does the published inverse polynomial of type K give?",
       equation = "t = sum d_i E^i",
       range = "0 to 20.644 mV (0 to 500 C) within 0.05 K; refused outside")
-  public static double typeKPolynomialC(double junctionMv) {
-    return polynomialNumber(K_INVERSE, Require.within("voltage", junctionMv, 0, 20.644));
+  public static double kPolynomialC(double junctionMv) {
+    double e = Require.within("voltage", junctionMv, 0, 20.644);
+    double t = polynomialNumber(K_INVERSE, e);
+    return t;
   }
 
   /// Voltage of type T: `sum c_i t^i` mV. Refused outside 0 to 400 C.
@@ -89,8 +93,10 @@ public final class Thermocouple {
       says = "What voltage does a type T thermocouple give (reference at 0 C)?",
       equation = "E = sum c_i t^i",
       range = "0 to 400 C; refused outside")
-  public static double typeTMv(double junctionC) {
-    return polynomialNumber(T, Require.within("junction temperature", junctionC, 0, 400));
+  public static double tTypeMv(double junctionC) {
+    double t = Require.within("junction temperature", junctionC, 0, 400);
+    double e = polynomialNumber(T, t);
+    return e;
   }
 
   /// Temperature of type T at a voltage: the reference function solved backwards.
@@ -100,13 +106,13 @@ public final class Thermocouple {
       says = "What temperature does a type T thermocouple's voltage mean (reference at 0 C)?",
       equation = "E(t) = sum c_i t^i, solved for t",
       range = "0 to 400 C, that is 0 to 20.872 mV; refused outside")
-  public static double typeTC(double junctionMv) {
-    Require.within("voltage", junctionMv, 0, typeTMv(400));
+  public static double tTypeC(double junctionMv) {
+    Require.within("voltage", junctionMv, 0, tTypeMv(400));
     double low = 0;
     double high = 400;
-    while (high - low > 1e-10 * (1 + high)) {
+    while (high - low > 1e-9) {
       double middle = (low + high) / 2;
-      if (typeTMv(middle) < junctionMv) {
+      if (tTypeMv(middle) < junctionMv) {
         low = middle;
       } else {
         high = middle;
@@ -122,7 +128,7 @@ public final class Thermocouple {
       says = "How far off may a type K thermocouple of class 2 be?",
       equation = "limit = max(2.5, 0.0075 |t|)",
       range = "-40 to 1200 C; refused outside")
-  public static double typeKClass2K(double junctionC) {
+  public static double kClass2K(double junctionC) {
     Require.within("junction temperature", junctionC, -40, 1200);
     return Math.max(2.5, 0.0075 * Math.abs(junctionC));
   }
@@ -134,7 +140,7 @@ public final class Thermocouple {
       says = "How far off may a type T thermocouple of class 2 be?",
       equation = "limit = max(1, 0.0075 |t|)",
       range = "-40 to 350 C; refused outside")
-  public static double typeTClass2K(double junctionC) {
+  public static double tClass2K(double junctionC) {
     Require.within("junction temperature", junctionC, -40, 350);
     return Math.max(1.0, 0.0075 * Math.abs(junctionC));
   }

@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
 ///
 /// The test presumes independent errors: instruments calibrated against each other are not.
 public final class Thermometers {
-  private static final double ACCEPTED = 0.05;
+  private static final double ACCEPTED_FRAC = 0.05;
 
   private Thermometers() {}
 
@@ -37,7 +37,7 @@ public final class Thermometers {
     /// Whether they may be averaged, at the usual 5 %.
     @Source(key = "cox-2002", at = "procedure A", trust = Trust.MEMORY)
     public boolean agree() {
-      return probabilityFrac >= ACCEPTED;
+      return probabilityFrac >= ACCEPTED_FRAC;
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresFactory;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
@@ -100,7 +101,7 @@ class ChillerReferenceTest {
   private static double leaveOneOutK(List<Trial> trials, Law law, double... start) {
     double squares = 0;
     for (Trial left : trials) {
-      List<Trial> others = trials.stream().filter(each -> each != left).toList();
+      List<Trial> others = trials.stream().filter(each -> !each.equals(left)).toList();
       double[] fitted = fit(others, law, start);
       for (double miss : misses(List.of(left), law, fitted)) {
         squares += miss * miss;
@@ -130,8 +131,7 @@ class ChillerReferenceTest {
     return exp(best.toArray());
   }
 
-  private static Pair<RealVector, org.hipparchus.linear.RealMatrix> slopes(
-      List<Trial> trials, Law law, RealVector at) {
+  private static Pair<RealVector, RealMatrix> slopes(List<Trial> trials, Law law, RealVector at) {
     double[] here = misses(trials, law, exp(at.toArray()));
     double[][] jacobian = new double[here.length][at.getDimension()];
     for (int j = 0; j < at.getDimension(); j++) {

@@ -106,21 +106,21 @@ final class RigInstrumentChecks {
 
   private static double classLimit(ReferenceRow row) {
     double at = row.has("t") ? row.number("t") : row.number("|t|");
-    return row.detail().startsWith("class AA") ? Pt100.classAaK(at) : Pt100.classBK(at);
+    return row.detail().startsWith("class AA") ? Pt100.aaLimitK(at) : Pt100.bLimitK(at);
   }
 
   private static double thermocouple(ReferenceRow row) {
     double at = row.number("t");
     return switch (row.detail()) {
-      case "type K emf" -> Thermocouple.typeKMv(at);
-      case "type T emf" -> Thermocouple.typeTMv(at);
-      case "type K class 2 tolerance" -> Thermocouple.typeKClass2K(at);
+      case "type K emf" -> Thermocouple.kTypeMv(at);
+      case "type T emf" -> Thermocouple.tTypeMv(at);
+      case "type K class 2 tolerance" -> Thermocouple.kClass2K(at);
       default -> throw new AssertionError("nothing answers " + row);
     };
   }
 
   private static String checkByte(ReferenceRow row) {
-    String[] words = row.inputs().replaceAll(".*bytes ([0-9A-F ]+).*", "$1").strip().split(" ");
+    String[] words = row.inputs().replaceAll(".*bytes ([0-9A-F ]+).*", "$1").strip().split(" ", -1);
     byte[] bytes = new byte[words.length];
     for (int i = 0; i < words.length; i++) {
       bytes[i] = (byte) Integer.parseInt(words[i], 16);

@@ -71,7 +71,8 @@ final class CalcText {
   }
 
   private static String asked(Input input) {
-    String unit = input.text() ? "words" : input.unit().isEmpty() ? "a number" : input.unit();
+    String bare = input.javaName().endsWith("Frac") ? "0 to 1, or %" : "a number";
+    String unit = input.text() ? "words" : input.unit().isEmpty() ? bare : input.unit();
     return input.usual().isPresent()
         ? unit + ", usually " + plain(input.usual().getAsDouble())
         : unit;

@@ -19,6 +19,9 @@ public record ReadingUnits(Map<Quantity, Unit> chosen) {
   private static final double SEC_PER_HR = 3600;
   private static final double SEC_PER_DAY = 86_400;
 
+  /// From this many metres on a length is read in metres or feet.
+  private static final double LONG = 5;
+
   /// Checks that every quantity has a unit of its own kind.
   public ReadingUnits {
     for (Quantity quantity : Quantity.values()) {
@@ -49,18 +52,27 @@ public record ReadingUnits(Map<Quantity, Unit> chosen) {
 
   /// An amount as this reader likes it: `66.2 °C`, `19.0 L`, `1.052`.
   ///
-  /// A time span changes its unit with its size: 90 s, 75 min, 5.5 h, 12 days.
+  /// Time spans and lengths change their unit with their size: 90 s, 75 min, 5.5 h, 12 d; 35 cm,
+  /// 1200 m.
   public String shown(Quantity quantity, double inside) {
     Unit unit = unit(quantity);
-    if (quantity == Quantity.TIME && unit.symbol().equals("min")) {
-      unit = Unit.known(Quantity.TIME, timeSymbol(Math.abs(inside)));
-    }
-    return unit.shown(inside);
+    String symbol = fitting(unit, Math.abs(inside));
+    return (symbol.equals(unit.symbol()) ? unit : Unit.known(quantity, symbol)).shown(inside);
   }
 
   /// An entered amount as this reader likes it, whatever it was typed in.
   public String shown(Entered entered) {
     return shown(entered.unit().quantity(), entered.inside());
+  }
+
+  /// The symbol that suits an amount of this size, where the reader's own is the middle one.
+  private static String fitting(Unit unit, double size) {
+    return switch (unit.quantity() + " " + unit.symbol()) {
+      case "TIME min" -> timeSymbol(size);
+      case "LENGTH cm" -> size >= LONG ? "m" : unit.symbol();
+      case "LENGTH in" -> size >= LONG ? "ft" : unit.symbol();
+      default -> unit.symbol();
+    };
   }
 
   private static String timeSymbol(double sec) {

@@ -198,7 +198,8 @@ final class TypedText {
   }
 
   private String example() {
-    return "For example: " + usual.shown(exampleInside()) + ".";
+    String amount = quantity == Quantity.TIME ? "90 min" : usual.shown(exampleInside());
+    return "For example: " + amount + ".";
   }
 
   private double exampleInside() {
@@ -207,7 +208,6 @@ final class TypedText {
       case SMALL_MASS -> 30;
       case VOLUME -> 19;
       case TEMPERATURE -> 66;
-      case TIME -> 3600;
       case GRAVITY -> 12.9;
       case PRESSURE -> 101.3;
       case POWER -> 2400;

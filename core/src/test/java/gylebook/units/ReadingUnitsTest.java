@@ -22,6 +22,8 @@ class ReadingUnitsTest {
     "TIME, 45, 45 s, 45 s, 45 s",
     "TIME, 21600, 6.0 h, 6.0 h, 6.0 h",
     "TIME, 1209600, 14.0 d, 14.0 d, 14.0 d",
+    "LENGTH, 0.35, 35.0 cm, 13.78 in, 13.78 in",
+    "LENGTH, 1219.2, 1219.20 m, 4000.0 ft, 4000.0 ft",
     "SHARE, 0.756, 75.6 %, 75.6 %, 75.6 %",
     "PRESSURE, 101.325, 101.3 kPa, 14.7 psi, 14.7 psi",
     "TEMPERATURE, -0.01, 0.0 °C, 32.0 °F, 0.0 °C",

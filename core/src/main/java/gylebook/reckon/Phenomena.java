@@ -13,11 +13,18 @@ import gylebook.science.Boil;
 import gylebook.science.BoilingRise;
 import gylebook.science.Brandam2003;
 import gylebook.science.BrewhouseYield;
+import gylebook.science.Calibration;
 import gylebook.science.CarbonateWater;
+import gylebook.science.Chiller;
+import gylebook.science.ChipThermometer;
+import gylebook.science.Circuit;
 import gylebook.science.Colour;
+import gylebook.science.ControllerTuning;
 import gylebook.science.Dilution;
 import gylebook.science.DimethylSulfide;
 import gylebook.science.Dissociation;
+import gylebook.science.Doubt;
+import gylebook.science.Element;
 import gylebook.science.Evaporation;
 import gylebook.science.ExtractMass;
 import gylebook.science.Fermentability;
@@ -34,23 +41,34 @@ import gylebook.science.Hydrometer;
 import gylebook.science.LatentHeat;
 import gylebook.science.Lauter;
 import gylebook.science.Levels;
+import gylebook.science.Lifting;
 import gylebook.science.MaltHeat;
 import gylebook.science.MashPh;
 import gylebook.science.MashVolume;
+import gylebook.science.Mixing;
 import gylebook.science.NbsC440Scale;
+import gylebook.science.Ntc;
 import gylebook.science.Overflow;
 import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
+import gylebook.science.Pt100;
 import gylebook.science.Radiation;
+import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
 import gylebook.science.Salt;
 import gylebook.science.Saturation;
+import gylebook.science.Scald;
+import gylebook.science.SensorLag;
 import gylebook.science.ShortPlatoScale;
 import gylebook.science.Shrinkage;
 import gylebook.science.SpecificGravity;
+import gylebook.science.StemConduction;
+import gylebook.science.StepTest;
 import gylebook.science.Strike;
 import gylebook.science.Suction;
 import gylebook.science.TapWater;
+import gylebook.science.Thermocouple;
+import gylebook.science.Thermometers;
 import gylebook.science.WallHeat;
 import gylebook.science.WaterDensity;
 import gylebook.science.WaterHeat;
@@ -76,11 +94,18 @@ final class Phenomena {
     BoilingRise.class,
     Brandam2003.class,
     BrewhouseYield.class,
+    Calibration.class,
     CarbonateWater.class,
+    Chiller.class,
+    ChipThermometer.class,
+    Circuit.class,
     Colour.class,
+    ControllerTuning.class,
     Dilution.class,
     DimethylSulfide.class,
     Dissociation.class,
+    Doubt.class,
+    Element.class,
     Evaporation.class,
     ExtractMass.class,
     Fermentability.class,
@@ -97,23 +122,34 @@ final class Phenomena {
     LatentHeat.class,
     Lauter.class,
     Levels.class,
+    Lifting.class,
     MaltHeat.class,
     MashPh.class,
     MashVolume.class,
+    Mixing.class,
     NbsC440Scale.class,
+    Ntc.class,
     Overflow.class,
     PlatoScale.class,
     PotentialExtract.class,
+    Pt100.class,
     Radiation.class,
+    RelayTest.class,
     ResidualAlkalinity.class,
     Salt.class,
     Saturation.class,
+    Scald.class,
+    SensorLag.class,
     ShortPlatoScale.class,
     Shrinkage.class,
     SpecificGravity.class,
+    StemConduction.class,
+    StepTest.class,
     Strike.class,
     Suction.class,
     TapWater.class,
+    Thermocouple.class,
+    Thermometers.class,
     WallHeat.class,
     WaterDensity.class,
     WaterHeat.class,

@@ -59,7 +59,7 @@ public final class Thermocouple {
       equation = "E(t) = sum c_i t^i + a0 exp(a1 (t - a2)^2), solved for t",
       range = "0 to 1372 C, that is 0 to 54.886 mV; refused outside")
   public static double kTypeC(double junctionMv) {
-    Require.within("voltage", junctionMv, kTypeMv(0), kTypeMv(1372));
+    Require.within("voltage", junctionMv, -1e-6, kTypeMv(1372));
     double low = 0;
     double high = 1372;
     while (high - low > 1e-9) {
@@ -81,7 +81,7 @@ public final class Thermocouple {
       equation = "t = sum d_i E^i",
       range = "0 to 20.644 mV (0 to 500 C) within 0.05 K; refused outside")
   public static double kPolynomialC(double junctionMv) {
-    double e = Require.within("voltage", junctionMv, 0, 20.644);
+    double e = Require.within("voltage", junctionMv, -1e-6, 20.645);
     double t = polynomialNumber(K_INVERSE, e);
     return t;
   }

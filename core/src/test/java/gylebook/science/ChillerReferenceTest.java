@@ -60,18 +60,19 @@ class ChillerReferenceTest {
         .wortC();
   }
 
-  /// Others measured 0.15 to 0.18 K for the two-film law and 0.80 K for one constant UA, on more
-  /// trials than the four here (measured-exchanger). Each trial is forecast from the other three.
+  /// Fits by others gave 0.15 to 0.18 K for the two-film law and 0.80 K for one constant UA, on
+  /// more trials than the four here (measured-exchanger). Each trial is forecast from the other
+  /// three; with so few to learn from, a fifth of a kelvin is what it reaches.
   @Test
   void twoFilmsForecastAnExchangerTheyHaveNotSeenFarBetterThanOneConstant() {
     List<Trial> trials = trials();
     double films = leaveOneOutK(trials, ChillerReferenceTest::filmsUa, 0.003, 0.003);
     double constant = leaveOneOutK(trials, (trial, at) -> 1 / at[0], 0.006);
-    assertThat(films).isLessThan(0.45 * constant);
+    assertThat(films).isLessThan(0.3 * constant);
     assertThat(films).isLessThan(FILMS_K);
   }
 
-  private static final double FILMS_K = 0.30;
+  private static final double FILMS_K = 0.22;
 
   private record Trial(
       double hotKgPerSec,

@@ -1,0 +1,45 @@
+package gylebook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+final class GylebookTest {
+  private static final Path HOME = Path.of("/home/brewer");
+
+  @Test
+  void itSaysWhichEditionItIs() {
+    StringWriter out = new StringWriter();
+    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    line.setOut(new PrintWriter(out, true));
+
+    assertThat(line.execute("--version")).isZero();
+    assertThat(out.toString().strip()).matches("Gylebook \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
+  }
+
+  @Test
+  void aPortThatCannotBeIsRefusedWithItsLimits() {
+    StringWriter err = new StringWriter();
+    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    line.setErr(new PrintWriter(err, true));
+
+    assertThat(line.execute("--port", "70000")).isEqualTo(CommandLine.ExitCode.USAGE);
+    assertThat(err.toString()).contains("70000", "65535");
+  }
+
+  @Test
+  void theBookLiesWhereTheBrewerSaysElseInTheDataFolder() {
+    assertThat(Settings.usualBook(new Surroundings(Map.of("GYLEBOOK_BOOK", "/b/my.book"), HOME)))
+        .isEqualTo(Path.of("/b/my.book"));
+    assertThat(Settings.usualBook(new Surroundings(Map.of("XDG_DATA_HOME", "/data"), HOME)))
+        .isEqualTo(Path.of("/data/gylebook/book.sqlite"));
+    assertThat(Settings.usualBook(new Surroundings(Map.of("XDG_DATA_HOME", "not/absolute"), HOME)))
+        .as("the directory specification asks for an absolute path and else for the default")
+        .isEqualTo(HOME.resolve(".local/share/gylebook/book.sqlite"));
+  }
+}

@@ -1,0 +1,5 @@
+package gylebook.web;
+
+import gylebook.store.DiskJournal; // FAULT ladder
+
+final class FaceSeesFace {}

@@ -1,0 +1,6 @@
+package gylebook.journal;
+
+import gylebook.rig.Rig; // FAULT ladder
+import gylebook.recipe.Recipe; // FAULT ladder
+
+final class JournalSeesRig {}

@@ -1,0 +1,7 @@
+package gylebook.simulate;
+
+final class MashManager { // FAULT type-name
+  record BrewInfo() {} // FAULT type-name
+
+  interface KettleImpl {} // FAULT type-name
+}

@@ -1,0 +1,6 @@
+package gylebook.units;
+
+@AnyUnit("") // FAULT unit-name
+final class NoReason {
+  double value;
+}

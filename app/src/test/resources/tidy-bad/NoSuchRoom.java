@@ -1,0 +1,3 @@
+package gylebook.cellar; // FAULT ladder
+
+final class NoSuchRoom {}

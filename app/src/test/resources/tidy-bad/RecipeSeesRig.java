@@ -1,0 +1,5 @@
+package gylebook.recipe;
+
+import gylebook.rig.Rig; // FAULT ladder
+
+final class RecipeSeesRig {}

@@ -1,0 +1,5 @@
+package gylebook.recipe;
+
+final class UpByFullName {
+  gylebook.simulate.Simulator simulator; // FAULT ladder
+}

@@ -1,0 +1,5 @@
+package gylebook.science;
+
+import gylebook.plan.Planner; // FAULT ladder
+
+final class UpTheLadder {}

@@ -1,0 +1,2 @@
+/// A room. FAULT room FAULT room FAULT room
+package gylebook.rig;

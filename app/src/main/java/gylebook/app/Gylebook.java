@@ -1,5 +1,6 @@
 package gylebook.app;
 
+import gylebook.terminal.CalcCommand;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,7 +62,7 @@ public final class Gylebook implements Callable<Integer> {
 
   /// The words of the terminal, each a picocli command.
   private static List<Object> words() {
-    return List.of();
+    return List.of(new CalcCommand());
   }
 
   @Override

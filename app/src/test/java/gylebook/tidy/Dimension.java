@@ -1,11 +1,12 @@
 package gylebook.tidy;
 
-import java.util.List;
-import java.util.Locale;
+import gylebook.units.UnitName;
+import gylebook.units.UnitWord;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /// What a name measures: powers of unit words. `lossWPerK` is kg m2 / s3 / K.
@@ -28,6 +29,8 @@ record Dimension(SortedMap<String, Integer> powers) {
           "V", Map.of("Kg", 1, "M", 2, "Sec", -3, "A", -1),
           "Ohm", Map.of("Kg", 1, "M", 2, "Sec", -3, "A", -2));
 
+  private static final Pattern SYMBOL = Pattern.compile("[A-Za-z]|[a-z][A-Z]");
+
   Dimension {
     powers = new TreeMap<>(powers);
   }
@@ -36,29 +39,21 @@ record Dimension(SortedMap<String, Integer> powers) {
     return new Dimension(new TreeMap<>(Map.of(word, 1)));
   }
 
-  /// What a name ends in; empty when it names no unit.
+  /// What a name ends in; empty when it names no unit, or is a symbol from a paper (`tC`).
   static Optional<Dimension> named(CharSequence name) {
-    List<String> words = UnitWords.tail(name);
-    if (words.isEmpty()) {
-      return Optional.empty();
-    }
+    return SYMBOL.matcher(name).matches()
+        ? Optional.empty()
+        : UnitName.of(name.toString()).map(unit -> spelt(unit.exponents()));
+  }
+
+  private static Dimension spelt(Map<String, Integer> exponents) {
     SortedMap<String, Integer> powers = new TreeMap<>();
-    int sign = 1;
-    for (String word : words) {
-      if (word.equals("Per")) {
-        sign = -1;
-        continue;
-      }
-      boolean powered = word.matches(".*[23]");
-      String plain = powered ? word.substring(0, word.length() - 1) : word;
-      int power = sign * (powered ? word.charAt(word.length() - 1) - '0' : 1);
-      if (!UnitWords.BARE.contains(plain)) {
-        COHERENT
-            .getOrDefault(plain, Map.of(plain, 1))
-            .forEach((part, times) -> add(powers, part, power * times));
-      }
-    }
-    return Optional.of(new Dimension(powers));
+    exponents.forEach(
+        (word, power) ->
+            COHERENT
+                .getOrDefault(word, Map.of(word, 1))
+                .forEach((part, times) -> add(powers, part, power * times)));
+    return new Dimension(powers);
   }
 
   private static void add(SortedMap<String, Integer> powers, String word, int power) {
@@ -68,7 +63,9 @@ record Dimension(SortedMap<String, Integer> powers) {
   }
 
   private boolean onScale() {
-    return powers.keySet().stream().anyMatch(UnitWords.SCALES::contains);
+    return powers.keySet().stream()
+        .flatMap(word -> UnitWord.of(word).stream())
+        .anyMatch(word -> word.kind() == UnitWord.Kind.SCALE);
   }
 
   /// The product (or quotient, with `sign` -1); empty when a scale takes part.
@@ -124,16 +121,5 @@ record Dimension(SortedMap<String, Integer> powers) {
             .replace("Sec", "s")
             .replace("Kg", "kg")
             .strip();
-  }
-
-  /// `LOSS_W_PER_K` as `LossWPerK`.
-  static String camel(String constant) {
-    StringBuilder camel = new StringBuilder();
-    for (String word : constant.toLowerCase(Locale.ROOT).split("_", -1)) {
-      if (!word.isEmpty()) {
-        camel.append(Character.toUpperCase(word.charAt(0))).append(word, 1, word.length());
-      }
-    }
-    return camel.toString();
   }
 }

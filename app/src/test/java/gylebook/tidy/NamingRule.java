@@ -6,6 +6,7 @@ import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
 import com.sun.source.util.TreePathScanner;
+import gylebook.units.UnitName;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -98,7 +99,7 @@ final class NamingRule implements Rule {
     }
 
     private void named(Tree at, CharSequence name, String what) {
-      if (UnitWords.tail(name).isEmpty()) {
+      if (UnitName.of(name.toString()).isEmpty()) {
         faults.add(sheet.fault(NamingRule.this, at, what + " names no unit"));
       }
     }

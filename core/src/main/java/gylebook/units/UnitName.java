@@ -21,7 +21,8 @@ import java.util.stream.Collectors;
 /// - A scale (`C`, `Plato`) and a bare word (`Frac`) are not multiplied: in `vitaminGC` only `C` is
 ///   the unit. `Min` before another unit is "least", not minutes: `wortMinC` is a temperature.
 /// - What follows `From` says where a result comes from: `platoFromSg` is in Plato.
-/// - A name that is nothing but a scale or a bare word counts as well: `ratio`, `plato`, `wortSg`.
+/// - A name that is nothing but a scale or a bare word counts as well: `ratio`, `plato`; and so
+///   does one that begins with its unit: `molPerL`.
 ///
 /// Exponents are counted in words as spelled; `W` is spelled out as `J` per `Sec`.
 public record UnitName(
@@ -105,8 +106,16 @@ public record UnitName(
         .map(known -> new Term(known, power.isEmpty() ? 1 : Integer.parseInt(power)));
   }
 
-  /// A name that is one word may be a scale or a bare word itself.
+  /// A name that is one word may be a scale or a bare word itself; `molPerL` begins with its unit.
   private static List<String> alone(List<String> words) {
+    if (words.size() > 1 && words.get(1).equals(PER) && words.getFirst().length() > 1) {
+      String first = capital(words.getFirst());
+      if (UnitWord.of(first).isPresent()) {
+        List<String> whole = new ArrayList<>(words);
+        whole.set(0, first);
+        return whole;
+      }
+    }
     if (words.size() != 1) {
       return words;
     }

@@ -45,6 +45,13 @@ class UnitNameTest {
   }
 
   @Test
+  void aNameMayBeginWithItsUnit() {
+    assertThat(name("molPerL").exponents()).isEqualTo(Map.of("Mol", 1, "L", -1));
+    assertThat(name("molPerL").stem()).isEmpty();
+    assertThat(name("turnsPerSec").exponents()).isEqualTo(Map.of("Sec", -1));
+  }
+
+  @Test
   void spellsWattsAsJoulesPerSecond() {
     assertThat(name("lossWPerK").exponents()).isEqualTo(Map.of("J", 1, "Sec", -1, "K", -1));
     assertThat(name("lossWPerK").symbol()).isEqualTo("W/K");

@@ -2,10 +2,15 @@ package gylebook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gylebook.testing.Checkout;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
@@ -30,6 +35,20 @@ final class GylebookTest {
 
     assertThat(line.execute("--port", "70000")).isEqualTo(CommandLine.ExitCode.USAGE);
     assertThat(err.toString()).contains("70000", "65535");
+  }
+
+  @Test
+  void theCalculationOfTheReadmeGivesAnAnswer() throws IOException {
+    Matcher example =
+        Pattern.compile("(?m)^\\./gylebook (calc \\S+ [^#\\n]+?) +#")
+            .matcher(Files.readString(Checkout.root().resolve("README.md")));
+    assertThat(example.find()).as("an example with inputs").isTrue();
+    StringWriter out = new StringWriter();
+    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    line.setOut(new PrintWriter(out, true));
+
+    assertThat(line.execute(example.group(1).split(" ", -1))).isZero();
+    assertThat(out.toString()).contains("°C");
   }
 
   @Test

@@ -34,12 +34,19 @@ final class House {
         new SourceRule(Set.copyOf(bibKeys())));
   }
 
+  /// Read once, because looking up every name takes seconds.
   static List<Sheet> mainSheets() {
-    Path root = Checkout.root();
-    return Sheet.read(
-        existing(root.resolve("core/src/main/java"), root.resolve("app/src/main/java")),
-        root,
-        Sheet.Reading.RESOLVED);
+    return Built.SHEETS;
+  }
+
+  private static final class Built {
+    static final List<Sheet> SHEETS =
+        Sheet.read(
+            existing(
+                Checkout.root().resolve("core/src/main/java"),
+                Checkout.root().resolve("app/src/main/java")),
+            Checkout.root(),
+            Sheet.Reading.RESOLVED);
   }
 
   static List<Sheet> testSheets() {

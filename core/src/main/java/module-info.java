@@ -4,7 +4,11 @@ module gylebook.core {
   requires hipparchus.core;
   requires hipparchus.optim;
 
+  exports gylebook.plan;
+  exports gylebook.recipe;
   exports gylebook.reckon;
+  exports gylebook.rig;
   exports gylebook.science;
+  exports gylebook.simulate;
   exports gylebook.units;
 }

@@ -1,0 +1,38 @@
+package gylebook.plan;
+
+import java.util.List;
+
+/// A piece of a sentence: words, and at most one figure that the edge shows in the brewer's unit.
+///
+/// @param words before the figure
+/// @param key the figure's name, ending in its unit; empty when there is none
+/// @param band the figure; all three alike when there is no doubt in it
+public record Note(String words, String key, Band band) {
+
+  /// Words alone.
+  public static Note words(String words) {
+    return new Note(words, "", new Band(Double.NaN, Double.NaN, Double.NaN));
+  }
+
+  /// Words and a figure without doubt.
+  public static Note of(String words, String key, double valueNumber) {
+    return new Note(words, key, new Band(valueNumber, valueNumber, valueNumber));
+  }
+
+  /// Whether there is a figure.
+  public boolean hasFigure() {
+    return !key.isEmpty();
+  }
+
+  /// The words alone, figures as plain numbers; for logs and tests.
+  public static String plain(List<Note> notes) {
+    StringBuilder text = new StringBuilder();
+    for (Note note : notes) {
+      text.append(note.words());
+      if (note.hasFigure()) {
+        text.append(note.band().middle());
+      }
+    }
+    return text.toString();
+  }
+}

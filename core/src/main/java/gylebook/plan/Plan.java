@@ -1,0 +1,44 @@
+package gylebook.plan;
+
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import java.util.List;
+
+/// How to brew this beer on this rig.
+///
+/// @param recipe with the masses to weigh
+/// @param rig the rig it is for
+/// @param settings what to set
+/// @param steps the day's list, in order
+/// @param slopes what each unit of deviation does, for the wall sheet
+/// @param forecast what will come of it
+public record Plan(
+    Recipe recipe,
+    Rig rig,
+    Settings settings,
+    List<PlannedStep> steps,
+    List<Slope> slopes,
+    Forecast forecast) {
+
+  /// Copies the lists.
+  public Plan {
+    steps = List.copyOf(steps);
+    slopes = List.copyOf(slopes);
+  }
+
+  /// One line of the day's list.
+  ///
+  /// @param milestone key of the milestone it leads to
+  /// @param does what to do, in words, figures left out
+  /// @param key name of its figure, ending in its unit; empty when there is none
+  /// @param amountNumber the figure in that unit; NaN when there is none
+  public record PlannedStep(String milestone, String does, String key, double amountNumber) {}
+
+  /// One line of the "if you are off by" list: valid only near the plan.
+  ///
+  /// @param off what is off: "liquor over by 1 L"
+  /// @param figureKey what changes, ending in its unit
+  /// @param changeNumber by how much, in that unit
+  /// @param within how far the line holds, in words
+  public record Slope(String off, String figureKey, double changeNumber, String within) {}
+}

@@ -1,0 +1,36 @@
+package gylebook.recipe;
+
+import gylebook.units.Entered;
+import java.util.Optional;
+
+/// What has to come out. A figure that is absent is not aimed at: the lots stand as they are.
+///
+/// @param lengthL beer (or wort) wanted, at 20 C
+/// @param into where that length is measured
+/// @param strengthPlato strength of the wort in the fermenter
+/// @param bitternessMgPerL iso-alpha in the finished beer
+/// @param readyBy when the beer is wanted, in the brewer's words; empty when it does not matter
+public record Aim(
+    Entered lengthL,
+    Into into,
+    Optional<Entered> strengthPlato,
+    Optional<Entered> bitternessMgPerL,
+    String readyBy) {
+
+  /// Where a length is measured.
+  public enum Into {
+    FERMENTER("in the fermenter"),
+    KEG("in the keg");
+
+    private final String words;
+
+    Into(String words) {
+      this.words = words;
+    }
+
+    /// The same in words for the page.
+    public String words() {
+      return words;
+    }
+  }
+}

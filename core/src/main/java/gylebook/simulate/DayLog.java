@@ -1,0 +1,145 @@
+package gylebook.simulate;
+
+import gylebook.units.AnyUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/// What one simulated day left behind: its milestones, its extremes, its lines on the time grid.
+@AnyUnit("rows of several quantities; the columns are named in Column and Line")
+public final class DayLog {
+  /// What is noted at each milestone.
+  public enum Column {
+    AT_SEC,
+    WORT_C,
+    GRAIN_C,
+    HOT_L,
+    COLD_L,
+    WORT_PLATO,
+    ELEMENT_J,
+    STEAM_KG
+  }
+
+  /// What is noted along the day.
+  public enum Line {
+    WORT_C,
+    GRAIN_C,
+    READ_C,
+    OUTSIDE_M,
+    DUTY_FRAC,
+    WORT_PLATO
+  }
+
+  static final int MOST_MILESTONES = 64;
+
+  private final List<String> keys = new ArrayList<>();
+  private final double[][] rows = new double[MOST_MILESTONES][Column.values().length];
+  private int milestones;
+
+  private final double gridSec;
+  private final double[][] lines;
+  private int written;
+
+  // Extremes, for the guards.
+  double elementCoverM;
+  double highestM;
+  double doughInM;
+  double breakM;
+  double suctionM;
+  double drainC;
+  double bagKg;
+  double drippedKg;
+  double grainMeanC;
+  double grainMeanSec;
+  boolean gaveUp;
+  String gaveUpAt = "";
+
+  /// A log with a time grid; a spacing of 0 keeps no lines.
+  public DayLog(double gridSec, double mostSec) {
+    this.gridSec = gridSec;
+    int count = gridSec > 0 ? (int) Math.ceil(mostSec / gridSec) + 1 : 0;
+    this.lines = new double[Line.values().length][count];
+  }
+
+  void clear() {
+    milestones = 0;
+    written = 0;
+    keys.clear();
+    for (double[] line : lines) {
+      Arrays.fill(line, Double.NaN);
+    }
+    elementCoverM = Double.POSITIVE_INFINITY;
+    suctionM = Double.POSITIVE_INFINITY;
+    highestM = 0;
+    doughInM = 0;
+    breakM = 0;
+    drainC = 0;
+    bagKg = 0;
+    drippedKg = 0;
+    grainMeanC = 0;
+    grainMeanSec = 0;
+    gaveUp = false;
+    gaveUpAt = "";
+  }
+
+  void milestone(String key, BrewState state, Member member, Flows flows) {
+    double[] row = rows[milestones++];
+    keys.add(key);
+    row[Column.AT_SEC.ordinal()] = state.clockSec;
+    row[Column.WORT_C.ordinal()] = state.kettleC;
+    row[Column.GRAIN_C.ordinal()] = state.bagIn ? state.bedC : state.kettleC;
+    row[Column.HOT_L.ordinal()] = Views.hotL(state, member);
+    row[Column.COLD_L.ordinal()] = Views.coldL(state);
+    row[Column.WORT_PLATO.ordinal()] = Views.wortPlato(state, flows);
+    row[Column.ELEMENT_J.ordinal()] = state.elementJ;
+    row[Column.STEAM_KG.ordinal()] = state.steamKg;
+  }
+
+  /// Writes the grid points that the step from `fromSec` has passed, on a straight line.
+  void line(double fromSec, double[] from, double toSec, double[] to) {
+    if (gridSec <= 0) {
+      return;
+    }
+    int count = lines[0].length;
+    while (written < count && written * gridSec <= toSec) {
+      double part = toSec > fromSec ? (written * gridSec - fromSec) / (toSec - fromSec) : 1;
+      for (int i = 0; i < lines.length; i++) {
+        lines[i][written] = from[i] + part * (to[i] - from[i]);
+      }
+      written++;
+    }
+  }
+
+  boolean keepsLines() {
+    return gridSec > 0;
+  }
+
+  /// The milestones' names, in the order they came.
+  public List<String> keys() {
+    return List.copyOf(keys);
+  }
+
+  /// How many milestones came.
+  public int milestones() {
+    return milestones;
+  }
+
+  /// What was noted at a milestone.
+  public double at(int milestone, Column column) {
+    return rows[milestone][column.ordinal()];
+  }
+
+  /// What was noted at a milestone of this name.
+  public double at(String key, Column column) {
+    int index = keys.indexOf(key);
+    if (index < 0) {
+      throw new IllegalArgumentException("The day has no milestone '" + key + "'.");
+    }
+    return at(index, column);
+  }
+
+  /// One line on the time grid; NaN after the day's end.
+  public double[] line(Line line) {
+    return lines[line.ordinal()];
+  }
+}

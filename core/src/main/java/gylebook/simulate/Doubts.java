@@ -1,0 +1,86 @@
+package gylebook.simulate;
+
+import gylebook.rig.Parameter;
+import gylebook.units.AnyUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Hands out the uncertain numbers of one member after another, and remembers their names.
+///
+/// The first member teaches the names; the others must ask for the same numbers in the same order,
+/// which any straight-line reader of a rig does.
+@AnyUnit("hands out parameters of every unit")
+public final class Doubts {
+  private final long seed;
+  private final List<String> names = new ArrayList<>();
+  private final List<Boolean> doubtful = new ArrayList<>();
+  private long[] streams = new long[128];
+  private int member = -1;
+  private int asked;
+
+  /// Draws from one seed.
+  public Doubts(long seed) {
+    this.seed = seed;
+  }
+
+  /// Turns to a member; -1 is the day at the middle of every number.
+  public void turnTo(int newMember) {
+    member = newMember;
+    asked = 0;
+  }
+
+  /// The member's value of a parameter.
+  public double of(String name, Parameter parameter) {
+    return parameter.at(z(name, parameter.doubt() > 0));
+  }
+
+  /// The member's value around a middle, symmetric.
+  public double around(String name, double middle, double doubt) {
+    return middle + doubt * z(name, doubt > 0);
+  }
+
+  /// The member's value of a share: symmetric, but never outside 0 to 1.
+  public double share(String name, double middle, double doubt) {
+    return Math.clamp(around(name, middle, doubt), 0, 1);
+  }
+
+  /// The member's factor round 1 that stays positive.
+  public double factor(String name, double logDoubt) {
+    return Math.exp(logDoubt * z(name, logDoubt > 0));
+  }
+
+  private double z(String name, boolean hasDoubt) {
+    int index = asked++;
+    if (index == names.size()) {
+      learn(name, hasDoubt);
+    } else if (!names.get(index).equals(name)) {
+      throw new IllegalStateException("asked for " + name + " where " + names.get(index) + " came");
+    }
+    return member < 0 || !hasDoubt ? 0 : Luck.z(streams[index], member);
+  }
+
+  private void learn(String name, boolean hasDoubt) {
+    if (names.size() == streams.length) {
+      streams = java.util.Arrays.copyOf(streams, 2 * streams.length);
+    }
+    streams[names.size()] = Luck.stream(seed, name);
+    names.add(name);
+    doubtful.add(hasDoubt);
+  }
+
+  /// The names of the numbers that have any doubt, in the order asked.
+  public List<String> doubtfulNames() {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      if (doubtful.get(i)) {
+        found.add(names.get(i));
+      }
+    }
+    return found;
+  }
+
+  /// The draw of a number for a member.
+  public double drawn(String name, int ofMember) {
+    return Luck.z(seed, name, ofMember);
+  }
+}

@@ -1,0 +1,314 @@
+package gylebook.simulate;
+
+import gylebook.science.Suction;
+
+/// Moves one brew through a day: takes the step, chooses its length, finds where legs end.
+///
+/// Every member has its own step: a quarter of a second after something was switched, a minute in
+/// the mash, five minutes elsewhere. Heat goes by [Thermal], chemistry on the same step by
+/// [Chemistry]. Where a leg ends (a reading reached, the boil) is found by shortening the step.
+public final class Simulator {
+  /// Steps are chosen so that the heat errs by about this much in each.
+  public static final double TOLERANCE_K = 0.03;
+
+  private static final double FIRST_SEC = 0.25;
+  private static final double MASH_MOST_SEC = 60;
+  private static final double MOST_SEC = 300;
+  private static final double LEAST_SEC = 0.01;
+  private static final double FOUND_K = 0.002;
+  private static final double REFRESH_K = 2;
+  private static final double REFRESH_FRAC = 0.005;
+
+  private final double toleranceK;
+  private final double stepFactor;
+  private final Flows flows = new Flows();
+  private final Deeds deeds = new Deeds(flows);
+  private final Thermal thermal = new Thermal();
+  private final Point before = new Point();
+  private final double[] lineFrom = new double[DayLog.Line.values().length];
+  private final double[] lineTo = new double[DayLog.Line.values().length];
+
+  private Member member = new Member();
+  private BrewState state = new BrewState();
+  private DayLog log = new DayLog(0, 0);
+  private double refreshedC;
+  private double refreshedFrac;
+  private double refreshedKg;
+  private int steps;
+
+  /// A simulator of the usual accuracy.
+  public Simulator() {
+    this(TOLERANCE_K, 1);
+  }
+
+  /// A simulator of another accuracy, for tests and tables of accuracy.
+  ///
+  /// @param toleranceK error of the heat allowed in one step
+  /// @param stepFactor largest steps times this
+  public Simulator(double toleranceK, double stepFactor) {
+    this.toleranceK = toleranceK;
+    this.stepFactor = stepFactor;
+  }
+
+  /// Runs actions one after another.
+  public void run(Iterable<Action> actions, Member ofMember, BrewState ofState, DayLog toLog) {
+    member = ofMember;
+    state = ofState;
+    log = toLog;
+    steps = 0;
+    thermal.turnTo(member);
+    log.clear();
+    for (Action action : actions) {
+      switch (action) {
+        case Leg leg -> leg(leg);
+        case Action.Deed deed -> deed(deed);
+      }
+    }
+  }
+
+  /// Steps taken in the last run.
+  public int steps() {
+    return steps;
+  }
+
+  private void deed(Action.Deed deed) {
+    if (deed instanceof Action.BagOut) {
+      flows.weigh(state, member);
+      log.bagKg = state.solidsKg() + flows.bedKg;
+    }
+    deeds.apply(deed, state, member);
+    switch (deed) {
+      case Action.Mark mark -> log.milestone(mark.key(), state, member, flows);
+      case Action.DoughIn _ -> log.doughInM = Views.restM(state, member);
+      case Action.BagOut _ ->
+          log.drippedKg = state.bagUndissolvedKg + state.bagWaterKg + state.bagExtractKg;
+      case Action.TopUp _, Action.AddExtract _, Action.AddHops _ -> {}
+    }
+  }
+
+  private void leg(Leg leg) {
+    double startSec = state.clockSec;
+    double endSec = startSec + mostSec(leg);
+    refresh(leg, true);
+    if (!(leg.drive() instanceof Leg.Drive.Automatic)) {
+      state.integralFrac = 0;
+    }
+    double stepSec = FIRST_SEC;
+    boolean ended = reached(leg);
+    while (!ended && state.clockSec < endSec - 1e-6) {
+      refresh(leg, false);
+      double cappedSec = Math.min(stepSec, stepMostSec(leg));
+      double takenSec = step(leg, Math.min(cappedSec, endSec - state.clockSec));
+      ended = reached(leg);
+      stepSec = Math.max(FIRST_SEC, Math.min(takenSec * growth, 5 * takenSec));
+      if (landed) {
+        stepSec = FIRST_SEC;
+      }
+    }
+    if (!ended && !(leg.until() instanceof Leg.Until.After)) {
+      log.gaveUp = true;
+      log.gaveUpAt = log.gaveUpAt.isEmpty() ? leg.key() : log.gaveUpAt;
+    }
+    flows.weigh(state, member);
+    log.milestone(leg.key(), state, member, flows);
+  }
+
+  private double growth = 1;
+  private boolean landed;
+
+  private static double mostSec(Leg leg) {
+    return leg.until() instanceof Leg.Until.After after ? after.holdSec() : leg.mostSec();
+  }
+
+  private double stepMostSec(Leg leg) {
+    double mostSec = stepFactor * (state.bagIn ? MASH_MOST_SEC : MOST_SEC);
+    double fastest = Chemistry.fastestPerSec(state);
+    if (fastest > 0) {
+      mostSec = Math.min(mostSec, stepFactor * 0.35 / fastest);
+    }
+    if (leg.runOff()) {
+      double kgPerSec = Math.max(1e-9, flows.runOffKgPerSec);
+      mostSec = Math.min(mostSec, Math.max(1, 0.05 * state.liquidKg() / kgPerSec));
+    }
+    return mostSec;
+  }
+
+  /// Takes over what the leg and the masses say; the dear parts only when something has changed.
+  private void refresh(Leg leg, boolean always) {
+    flows.weigh(state, member);
+    double extractFrac = state.extractFrac();
+    if (always
+        || Math.abs(state.kettleC - refreshedC) > REFRESH_K
+        || Math.abs(extractFrac - refreshedFrac) > REFRESH_FRAC
+        || Math.abs(state.liquidKg() / refreshedKg - 1) > REFRESH_FRAC) {
+      flows.run(state, member, leg);
+      refreshedC = state.kettleC;
+      refreshedFrac = extractFrac;
+      refreshedKg = Math.max(0.01, state.liquidKg());
+    }
+    thermal.prepare(state, leg, flows);
+  }
+
+  /// One step, no longer than asked; shorter where the error or an event wants it.
+  private double step(Leg leg, double askedSec) {
+    boolean boiling = state.boiling;
+    before.load(state);
+    thermal.start(state);
+    double boilsC = member.boilsC(state.extractFrac());
+    double stepSec = askedSec;
+    double missK = gapK(leg, boilsC);
+    landed = false;
+    double errorRatio = 0;
+    for (int tries = 0; tries < 60; tries++) {
+      errorRatio = thermal.tried(stepSec, toleranceK, boiling);
+      if (errorRatio > 1 && stepSec > LEAST_SEC) {
+        stepSec *= Math.max(0.2, 0.85 / Math.sqrt(errorRatio));
+        continue;
+      }
+      thermal.land(state, stepSec);
+      double overK = gapK(leg, boilsC);
+      if (missK < 0 && overK > FOUND_K && stepSec > LEAST_SEC) {
+        before.store(state);
+        stepSec *= Math.max(0.05, Math.min(0.98, -missK / (overK - missK)));
+        landed = true;
+        continue;
+      }
+      break;
+    }
+    growth = errorRatio > 0 ? Math.min(5, 0.85 / Math.sqrt(errorRatio)) : 5;
+    close(leg, stepSec, boilsC);
+    return stepSec;
+  }
+
+  /// How far past its event the state is: negative before it, in kelvin.
+  private double gapK(Leg leg, double boilsC) {
+    double legK =
+        switch (leg.until()) {
+          case Leg.Until.Reads reads -> state.probeC + member.probeBiasK - reads.readC();
+          case Leg.Until.CooledTo cooled -> cooled.wortC() - state.kettleC;
+          case Leg.Until.After _, Leg.Until.Boils _, Leg.Until.RunOff _ ->
+              Double.NEGATIVE_INFINITY;
+        };
+    double boilK = state.boiling ? Double.NEGATIVE_INFINITY : state.kettleC - boilsC;
+    return Math.max(legK, boilK);
+  }
+
+  /// Books the step: chemistry, steam, the boil, run-off, lines and extremes.
+  private void close(Leg leg, double stepSec, double boilsC) {
+    double startSec = state.clockSec;
+    if (log.keepsLines() && startSec == 0) {
+      look(lineTo);
+    }
+    System.arraycopy(lineTo, 0, lineFrom, 0, lineTo.length);
+    steps++;
+    thermal.book(state, stepSec);
+    double kettleMidC = (before.kettleC + state.kettleC) / 2;
+    double bedMidC = (before.bedC + state.bedC) / 2;
+    double steamKgPerSec = thermal.steamKgPerSec(state);
+    steamKgPerSec += boil(stepSec, boilsC);
+    if (state.bagIn) {
+      double heldJ = solidsAndExtractJ();
+      Chemistry.mash(state, flows, stepSec, bedMidC, kettleMidC);
+      state.carriedJ += heldJ - solidsAndExtractJ();
+      log.grainMeanC += bedMidC * stepSec;
+      log.grainMeanSec += stepSec;
+    }
+    Chemistry.hops(state, stepSec, kettleMidC);
+    Chemistry.sulfide(state, stepSec, kettleMidC, steamKgPerSec);
+    if (leg.pump() != Leg.Pump.OFF && member.hasPump) {
+      state.loopDoseMin += Chemistry.doseMin(stepSec, state.hoseC);
+    }
+    double steamKg = Math.min(steamKgPerSec * stepSec, 0.5 * state.waterKg);
+    state.waterKg -= steamKg;
+    state.steamKg += steamKg;
+    state.carriedJ += steamKg * Flows.WATER_J_PER_KG_K * (state.bagIn ? state.headC : state.kettleC);
+    state.chillWaterKg += flows.chillWaterKgPerSec * stepSec;
+    if (leg.runOff()) {
+      Casting.runOff(state, member, flows, stepSec);
+    }
+    state.clockSec = startSec + stepSec;
+    watch(leg);
+    if (log.keepsLines()) {
+      look(lineTo);
+      log.line(startSec, lineFrom, state.clockSec, lineTo);
+    }
+  }
+
+  /// Solids that dissolve change the heat capacity at a given temperature; the account is told.
+  private double solidsAndExtractJ() {
+    return state.bedC
+            * (state.solidsKg() * Flows.SOLIDS_J_PER_KG_K
+                + state.bedExtractKg * Flows.EXTRACT_J_PER_KG_K)
+        + state.kettleC * state.kettleExtractKg * Flows.EXTRACT_J_PER_KG_K;
+  }
+
+  /// Holds the kettle at its boiling point and turns what is left over into steam.
+  private double boil(double stepSec, double boilsC) {
+    if (!state.boiling) {
+      if (state.kettleC >= boilsC - FOUND_K && !state.bagIn) {
+        state.boiling = thermal.surplusW(state) > 0;
+      }
+      return 0;
+    }
+    double surplusW = thermal.surplusW(state);
+    double driftW = flows.kettleJPerK * (boilsC - state.kettleC) / stepSec;
+    state.kettleC = boilsC;
+    if (surplusW - driftW <= 0) {
+      state.boiling = false;
+      return 0;
+    }
+    double steamKgPerSec = (surplusW - driftW) / member.latentJPerKg;
+    state.surfaceLossJ += (surplusW - driftW) * stepSec;
+    return steamKgPerSec;
+  }
+
+  private boolean reached(Leg leg) {
+    return switch (leg.until()) {
+      case Leg.Until.After _ -> false;
+      case Leg.Until.Reads reads ->
+          state.probeC + member.probeBiasK >= reads.readC() - FOUND_K;
+      case Leg.Until.Boils _ -> state.boiling;
+      case Leg.Until.CooledTo cooled -> state.kettleC <= cooled.wortC() + FOUND_K;
+      case Leg.Until.RunOff _ -> Casting.dry(state, member);
+    };
+  }
+
+  private void look(double[] to) {
+    to[DayLog.Line.WORT_C.ordinal()] = state.kettleC;
+    to[DayLog.Line.GRAIN_C.ordinal()] = state.bagIn ? state.bedC : Double.NaN;
+    to[DayLog.Line.READ_C.ordinal()] = state.probeC + member.probeBiasK;
+    to[DayLog.Line.OUTSIDE_M.ordinal()] = Views.outsideM(state, member, flows);
+    to[DayLog.Line.DUTY_FRAC.ordinal()] = state.dutyFrac;
+    to[DayLog.Line.WORT_PLATO.ordinal()] =
+        state.extractKg() > 0 ? Views.wortPlato(state, flows) : Double.NaN;
+  }
+
+  /// Keeps the extremes that the guards speak of.
+  private void watch(Leg leg) {
+    double levelM = Views.restM(state, member);
+    log.highestM = Math.max(log.highestM, levelM);
+    if (state.boiling && log.breakM == 0) {
+      log.breakM = levelM;
+    }
+    if (state.dutyFrac > 0.02) {
+      double coverM = Views.outsideM(state, member, flows) - member.elementTopM;
+      log.elementCoverM = Math.min(log.elementCoverM, coverM);
+    }
+    if (flows.loopLPerSec > 0) {
+      double boilK = Math.min(state.kettleC, member.waterBoilsC);
+      double npshM =
+          Suction.npshM(
+              member.pressureKpa,
+              boilK,
+              levelM + member.suctionM,
+              member.suctionLossM,
+              1.03);
+      log.suctionM = Math.min(log.suctionM, npshM - member.wantedNpshM);
+    }
+    if (leg.chilling() && flows.chillWaterKgPerSec > 0) {
+      double wortC = state.kettleC;
+      log.drainC =
+          Math.max(log.drainC, Casting.drainC(member, flows, wortC, leg.runOff()));
+    }
+  }
+}

@@ -2,6 +2,7 @@ package gylebook.plan;
 
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
+import gylebook.simulate.Settings;
 import java.util.List;
 
 /// How to brew this beer on this rig.

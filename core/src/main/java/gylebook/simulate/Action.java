@@ -12,7 +12,13 @@ public sealed interface Action permits Leg, Action.Deed {
   /// @param moistureFrac water in it
   /// @param extractFrac extract of a fine grind, on dry matter
   /// @param grainC as it comes from the store
-  record DoughIn(double grainKg, double moistureFrac, double extractFrac, double grainC)
+  /// @param wettingFactor its heat of wetting against the table
+  record DoughIn(
+      double grainKg,
+      double moistureFrac,
+      double extractFrac,
+      double grainC,
+      double wettingFactor)
       implements Deed {}
 
   /// The bag comes out, with the wort that it keeps.

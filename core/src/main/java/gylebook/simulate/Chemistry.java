@@ -13,11 +13,13 @@ import gylebook.science.HopIsomerisation;
 /// enters the next, so mass is kept to the last bit whatever the step.
 final class Chemistry {
   private static final double STEP_K = 0.1;
+  private static final double WORT_PH = 5.3;
   private static final RateTable PASTING = new RateTable(STEP_K, Gelatinisation::ratePerSec);
   private static final RateTable BETA_LOSS =
       new RateTable(STEP_K, BetaAmylase::labileDecayPerSec);
   private static final RateTable ALPHA_LOSS =
-      new RateTable(STEP_K, Brandam2003::alphaDenaturationPerSec);
+      new RateTable(
+          STEP_K, mashC -> Brandam2003.alphaDenaturationPerSec(Math.max(30, mashC)));
   private static final RateTable APPROACH =
       new RateTable(STEP_K, Fermentability::approachPerSec);
   private static final RateTable ISO_FORMED =
@@ -27,8 +29,6 @@ final class Chemistry {
       new RateTable(STEP_K, wortC -> DimethylSulfide.precursorPerSec(wortC, WORT_PH));
   private static final RateTable DOSE =
       new RateTable(STEP_K, wortC -> Math.pow(10, (wortC - 60) / 7) / 60);
-
-  private static final double WORT_PH = 5.3;
 
   /// Sugars and gums that dissolve without any enzyme: the cold-water extract, 18 to 22 % of malt
   /// that gives 80 % in all (from memory).

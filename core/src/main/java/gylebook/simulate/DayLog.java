@@ -39,6 +39,7 @@ public final class DayLog {
   private final double gridSec;
   private final double[][] lines;
   private int written;
+  private boolean withLines;
 
   // Extremes, for the guards.
   double elementCoverM;
@@ -61,12 +62,15 @@ public final class DayLog {
     this.lines = new double[Line.values().length][count];
   }
 
-  void clear() {
+  void clear(boolean keepLines) {
+    withLines = keepLines && gridSec > 0;
     milestones = 0;
     written = 0;
     keys.clear();
-    for (double[] line : lines) {
-      Arrays.fill(line, Double.NaN);
+    if (withLines) {
+      for (double[] line : lines) {
+        Arrays.fill(line, Double.NaN);
+      }
     }
     elementCoverM = Double.POSITIVE_INFINITY;
     suctionM = Double.POSITIVE_INFINITY;
@@ -97,9 +101,6 @@ public final class DayLog {
 
   /// Writes the grid points that the step from `fromSec` has passed, on a straight line.
   void line(double fromSec, double[] from, double toSec, double[] to) {
-    if (gridSec <= 0) {
-      return;
-    }
     int count = lines[0].length;
     while (written < count && written * gridSec <= toSec) {
       double part = toSec > fromSec ? (written * gridSec - fromSec) / (toSec - fromSec) : 1;
@@ -111,7 +112,7 @@ public final class DayLog {
   }
 
   boolean keepsLines() {
-    return gridSec > 0;
+    return withLines;
   }
 
   /// The milestones' names, in the order they came.

@@ -43,7 +43,7 @@ final class Deeds {
     double heldJ = flows.kettleJPerK * state.kettleC;
     double goodsJPerK =
         waterInMaltKg * Flows.WATER_J_PER_KG_K + dryKg * Flows.SOLIDS_J_PER_KG_K;
-    double wettingJ = malt.grainKg() * MaltHeat.wettingJPerKg(malt.moistureFrac());
+    double wettingJ = malt.grainKg() * MaltHeat.wettingJPerKg(malt.moistureFrac()) * malt.wettingFactor();
     double mashC =
         (heldJ + goodsJPerK * malt.grainC() + wettingJ) / (flows.kettleJPerK + goodsJPerK);
     state.carriedJ -= goodsJPerK * malt.grainC() + wettingJ;

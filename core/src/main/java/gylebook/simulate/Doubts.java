@@ -3,6 +3,7 @@ package gylebook.simulate;
 import gylebook.rig.Parameter;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// Hands out the uncertain numbers of one member after another, and remembers their names.
@@ -15,6 +16,7 @@ public final class Doubts {
   private final List<String> names = new ArrayList<>();
   private final List<Boolean> doubtful = new ArrayList<>();
   private long[] streams = new long[128];
+  private double[] drawn = new double[128];
   private int member = -1;
   private int asked;
 
@@ -56,12 +58,15 @@ public final class Doubts {
     } else if (!names.get(index).equals(name)) {
       throw new IllegalStateException("asked for " + name + " where " + names.get(index) + " came");
     }
-    return member < 0 || !hasDoubt ? 0 : Luck.z(streams[index], member);
+    double z = member < 0 || !hasDoubt ? 0 : Luck.z(streams[index], member);
+    drawn[index] = z;
+    return z;
   }
 
   private void learn(String name, boolean hasDoubt) {
     if (names.size() == streams.length) {
-      streams = java.util.Arrays.copyOf(streams, 2 * streams.length);
+      streams = Arrays.copyOf(streams, 2 * streams.length);
+      drawn = Arrays.copyOf(drawn, 2 * drawn.length);
     }
     streams[names.size()] = Luck.stream(seed, name);
     names.add(name);
@@ -79,8 +84,14 @@ public final class Doubts {
     return found;
   }
 
-  /// The draw of a number for a member.
-  public double drawn(String name, int ofMember) {
-    return Luck.z(seed, name, ofMember);
+  /// What the present member drew for the number of that place among the doubtful ones.
+  double lastDrawn(int doubtfulIndex) {
+    int seen = -1;
+    for (int i = 0; i < names.size(); i++) {
+      if (doubtful.get(i) && ++seen == doubtfulIndex) {
+        return drawn[i];
+      }
+    }
+    throw new IllegalArgumentException("no doubtful number " + doubtfulIndex);
   }
 }

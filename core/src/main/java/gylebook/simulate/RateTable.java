@@ -10,8 +10,8 @@ import java.util.function.DoubleUnaryOperator;
 /// every machine, which `Math.exp` does not promise.
 @AnyUnit("tabulates rates, factors and losses alike")
 final class RateTable {
-  private static final double LEAST_C = -10;
-  private static final double MOST_C = 125;
+  private static final double LEAST_C = 0;
+  private static final double MOST_C = 110;
 
   private final double perStep;
   private final double[] values;
@@ -21,7 +21,7 @@ final class RateTable {
     int count = (int) Math.round((MOST_C - LEAST_C) * perStep) + 1;
     this.values = new double[count];
     for (int i = 0; i < count; i++) {
-      values[i] = function.applyAsDouble(LEAST_C + i * stepK);
+      values[i] = function.applyAsDouble(Math.min(MOST_C, LEAST_C + i * stepK));
     }
   }
 

@@ -51,13 +51,18 @@ public final class Simulator {
   }
 
   /// Runs actions one after another.
-  public void run(Iterable<Action> actions, Member ofMember, BrewState ofState, DayLog toLog) {
+  public void run(
+      Iterable<Action> actions,
+      Member ofMember,
+      BrewState ofState,
+      DayLog toLog,
+      boolean withLines) {
     member = ofMember;
     state = ofState;
     log = toLog;
     steps = 0;
     thermal.turnTo(member);
-    log.clear();
+    log.clear(withLines);
     for (Action action : actions) {
       switch (action) {
         case Leg leg -> leg(leg);

@@ -10,7 +10,7 @@ import gylebook.science.Saturation;
 /// within 3e-4 of it.
 final class SurfaceLoss {
   private static final int LEAST_C = 0;
-  private static final int COUNT = 121;
+  private static final int COUNT = 109;
   private static final RateTable SATURATION_KPA = new RateTable(0.1, SurfaceLoss::saturationKpa);
   private static final RateTable LATENT_J_PER_KG = new RateTable(1, SurfaceLoss::latentJPerKg);
 

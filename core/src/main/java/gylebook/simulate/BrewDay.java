@@ -1,0 +1,258 @@
+package gylebook.simulate;
+
+import gylebook.recipe.Hop;
+import gylebook.recipe.Recipe;
+import gylebook.recipe.Rest;
+import gylebook.recipe.Stand;
+import gylebook.rig.Chiller;
+import gylebook.rig.Rig;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/// The hot day of one recipe on one rig, with what the brewer sets: from cold liquor to the
+/// fermenter, as actions.
+///
+/// @param recipe what is brewed
+/// @param rig on what
+/// @param settings with what set
+public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
+
+  private static final double HOUR_SEC = 3600;
+  private static final double MOST_HEATING_SEC = 8 * HOUR_SEC;
+  private static final double MOST_COOLING_SEC = 24 * HOUR_SEC;
+  // From the switch to the first wort leaving: whirl, coupling the hoses (assumed).
+  private static final double KNOCK_OUT_SEC = 300;
+  private static final double STRIKE_OVER_K = 0.4;
+  private static final double NEAR_K = 0.3;
+  private static final double ABOVE_TAP_K = 3;
+  private static final double EXTRACT_LEFT_SEC = 600;
+
+  /// Every day is given up after this.
+  public static final double MOST_DAY_SEC = 40 * HOUR_SEC;
+
+  /// The actions of one member's day.
+  List<Action> actions(Member member, Lots lots) {
+    List<Action> day = new ArrayList<>();
+    day.add(new Action.Mark("liquorIn"));
+    strike(day);
+    mash(day, member, lots);
+    bagOut(day, member, lots);
+    boil(day, lots);
+    afterBoil(day, member, lots);
+    return day;
+  }
+
+  private void strike(List<Action> day) {
+    day.add(
+        automatic(
+            "strikeReady",
+            settings.strikeC() + STRIKE_OVER_K,
+            new Leg.Until.Reads(settings.strikeC()),
+            MOST_HEATING_SEC));
+  }
+
+  private void mash(List<Action> day, Member member, Lots lots) {
+    day.add(
+        new Action.DoughIn(
+            lots.maltKg,
+            lots.maltMoistureFrac,
+            lots.maltExtractFrac,
+            member.goodsC,
+            lots.wettingFactor));
+    addHops(day, lots, when -> when instanceof Hop.When.InMash);
+    day.add(
+        new Leg(
+            "doughedIn",
+            new Leg.Drive.ByHand(0),
+            Leg.Pump.OFF,
+            false,
+            true,
+            false,
+            false,
+            new Leg.Until.After(member.doughInSec),
+            member.doughInSec));
+    day.add(Leg.idle("settled", member.settleSec));
+    List<Rest> rests = recipe.rests();
+    for (int i = 0; i < rests.size(); i++) {
+      double setC = rests.get(i).targetC().inside() + settings.mashOffsetK();
+      if (i > 0) {
+        day.add(
+            automatic(
+                "toRest." + i, setC, new Leg.Until.Reads(setC - NEAR_K), MOST_HEATING_SEC));
+      }
+      double holdSec = rests.get(i).holdSec().inside();
+      day.add(automatic("rest." + i, setC, new Leg.Until.After(holdSec), holdSec));
+    }
+    day.add(new Action.Mark("mashDone"));
+  }
+
+  private void bagOut(List<Action> day, Member member, Lots lots) {
+    day.add(
+        new Action.BagOut(member.squeeze ? member.squeezedKgPerKg : member.drainedKgPerKg));
+    if (settings.topUpL() > 0) {
+      day.add(new Action.TopUp(settings.topUpL() * 0.998 * lots.liquorFactor, member.tapC));
+    }
+    addHops(day, lots, when -> when instanceof Hop.When.FirstWort);
+    day.add(Leg.idle("bagOut", member.drainSec));
+  }
+
+  private void boil(List<Action> day, Lots lots) {
+    day.add(byHand("boilReached", 1, Leg.Pump.OFF, new Leg.Until.Boils()));
+    double boilSec = recipe.boil().holdSec().inside();
+    List<Integer> order = new ArrayList<>();
+    List<Hop> hops = recipe.hops();
+    for (int i = 0; i < hops.size(); i++) {
+      if (hops.get(i).when() instanceof Hop.When.InBoil) {
+        order.add(i);
+      }
+    }
+    order.sort(Comparator.comparingDouble((Integer i) -> -leftSec(i)));
+    double leftSec = boilSec;
+    boolean sweetened = lots.kettleExtractKg <= 0;
+    for (int i : order) {
+      double atLeftSec = Math.min(leftSec, leftSec(i));
+      if (!sweetened && atLeftSec < EXTRACT_LEFT_SEC) {
+        leftSec = sweeten(day, lots, leftSec);
+        atLeftSec = Math.min(leftSec, atLeftSec);
+        sweetened = true;
+      }
+      day.add(boiling("hop." + i, leftSec - atLeftSec));
+      leftSec = atLeftSec;
+      day.add(hop(i, lots));
+    }
+    if (!sweetened) {
+      leftSec = sweeten(day, lots, leftSec);
+    }
+    day.add(boiling("flameOut", leftSec));
+    addHops(day, lots, when -> when instanceof Hop.When.FlameOut);
+  }
+
+  /// Sugar and extract go in ten minutes before the end, or at once when less is left.
+  private double sweeten(List<Action> day, Lots lots, double leftSec) {
+    double atLeftSec = Math.min(leftSec, EXTRACT_LEFT_SEC);
+    day.add(boiling("sugarIn", leftSec - atLeftSec));
+    day.add(new Action.AddExtract(lots.kettleExtractKg, lots.kettleWaterKg, 0.95));
+    return atLeftSec;
+  }
+
+  private double leftSec(int hop) {
+    return recipe.hops().get(hop).when() instanceof Hop.When.InBoil boil
+        ? boil.leftSec().inside()
+        : 0;
+  }
+
+  private void afterBoil(List<Action> day, Member member, Lots lots) {
+    List<Stand> stands = recipe.stands();
+    for (int i = 0; i < stands.size(); i++) {
+      stand(day, member, lots, i);
+    }
+    day.add(byHand("knockOut", 0, Leg.Pump.OFF, new Leg.Until.After(KNOCK_OUT_SEC)));
+    double pitchC = recipe.yeast().pitchC().inside();
+    boolean onePass =
+        member.chiller == Chiller.Kind.COUNTERFLOW || member.chiller == Chiller.Kind.PLATE;
+    if (!onePass) {
+      boolean coil = member.chiller == Chiller.Kind.IMMERSION;
+      double leastC = (coil ? member.tapC : member.roomC) + ABOVE_TAP_K;
+      day.add(cooling("chilled", coil, coil, Math.max(pitchC, leastC)));
+    }
+    day.add(
+        new Leg(
+            "cast",
+            new Leg.Drive.ByHand(0),
+            Leg.Pump.OFF,
+            false,
+            false,
+            onePass,
+            true,
+            new Leg.Until.RunOff(),
+            MOST_HEATING_SEC));
+  }
+
+  private void stand(List<Action> day, Member member, Lots lots, int number) {
+    Stand stand = recipe.stands().get(number);
+    double targetC = stand.targetC().inside();
+    boolean cooled = targetC < member.waterBoilsC - 1;
+    if (cooled) {
+      boolean chilled = member.chiller != Chiller.Kind.NONE;
+      day.add(cooling("standAt." + number, chilled, member.hasPump, targetC));
+    }
+    addHops(
+        day,
+        lots,
+        when -> when instanceof Hop.When.AtStand at && at.standNumber() == number);
+    double holdSec = stand.holdSec().inside();
+    Leg.Drive drive =
+        cooled && member.hasPump ? new Leg.Drive.Automatic(targetC) : new Leg.Drive.ByHand(0);
+    day.add(
+        new Leg(
+            "stood." + number,
+            drive,
+            member.hasPump ? Leg.Pump.WHIRLPOOL : Leg.Pump.OFF,
+            false,
+            false,
+            false,
+            false,
+            new Leg.Until.After(holdSec),
+            holdSec));
+  }
+
+  private void addHops(
+      List<Action> day, Lots lots, java.util.function.Predicate<Hop.When> wanted) {
+    List<Hop> hops = recipe.hops();
+    for (int i = 0; i < hops.size(); i++) {
+      if (wanted.test(hops.get(i).when())) {
+        day.add(hop(i, lots));
+      }
+    }
+  }
+
+  private Action hop(int number, Lots lots) {
+    Hop hop = recipe.hops().get(number);
+    return new Action.AddHops(
+        number, lots.alphaMg[number], lots.heldKg(hop, settings.hopFactor()));
+  }
+
+  private Leg boiling(String key, double holdSec) {
+    return byHand(key, settings.boilDutyFrac(), Leg.Pump.OFF, new Leg.Until.After(holdSec));
+  }
+
+  private static Leg automatic(String key, double setC, Leg.Until until, double mostSec) {
+    return new Leg(
+        key,
+        new Leg.Drive.Automatic(setC),
+        Leg.Pump.MASH,
+        true,
+        false,
+        false,
+        false,
+        until,
+        mostSec);
+  }
+
+  private static Leg byHand(String key, double dutyFrac, Leg.Pump pump, Leg.Until until) {
+    return new Leg(
+        key,
+        new Leg.Drive.ByHand(dutyFrac),
+        pump,
+        false,
+        false,
+        false,
+        false,
+        until,
+        MOST_HEATING_SEC);
+  }
+
+  private static Leg cooling(String key, boolean chilling, boolean moving, double toC) {
+    return new Leg(
+        key,
+        new Leg.Drive.ByHand(0),
+        moving ? Leg.Pump.WHIRLPOOL : Leg.Pump.OFF,
+        !chilling,
+        false,
+        chilling,
+        false,
+        new Leg.Until.CooledTo(toC),
+        MOST_COOLING_SEC);
+  }
+}

@@ -11,8 +11,7 @@ import java.util.List;
 /// @param high 95 %
 /// @param days a few single days
 @AnyUnit("the key names the unit")
-public record Trace(
-    String key, double[] low, double[] middle, double[] high, List<double[]> days) {
+public record Trace(String key, double[] low, double[] middle, double[] high, List<double[]> days) {
 
   /// Copies the list of days.
   public Trace {

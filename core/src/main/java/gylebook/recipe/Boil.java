@@ -7,7 +7,7 @@ import java.util.Optional;
 ///
 /// @param holdSec from the first rolling boil to flame-out
 /// @param evaporationLPerSec water to drive off, measured at 20 C; absent: the rig's usual rolling
-///     boil
+///   boil
 /// @param dutyFrac duty set by hand; absent: whatever gives the evaporation
 public record Boil(
     Entered holdSec, Optional<Entered> evaporationLPerSec, Optional<Entered> dutyFrac) {}

@@ -10,8 +10,7 @@ import gylebook.units.Entered;
 /// @param massG how much
 /// @param alphaFrac alpha acid, as the packet says
 /// @param when at which point of the gyle
-public record Hop(
-    String name, String lot, Form form, Entered massG, Entered alphaFrac, When when) {
+public record Hop(String name, String lot, Form form, Entered massG, Entered alphaFrac, When when) {
 
   /// Leaf or pellet.
   public enum Form {

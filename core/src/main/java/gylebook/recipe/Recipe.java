@@ -21,7 +21,8 @@ import java.util.Map;
 /// @param pack how it is put up
 /// @param notes free words
 /// @param elsewhere what the recipe says of the rig it came from
-/// @param kept what a foreign file held that has no place here, by its path, so that nothing is lost
+/// @param kept what a foreign file held that has no place here, by its path, so that nothing is
+///   lost
 public record Recipe(
     String name,
     String wanted,
@@ -53,8 +54,12 @@ public record Recipe(
       if (hop.when() instanceof Hop.When.AtStand at
           && (at.standNumber() < 0 || at.standNumber() >= stands.size())) {
         throw new IllegalArgumentException(
-            hop.name() + " goes in at stand " + (at.standNumber() + 1) + ", but the recipe has "
-                + stands.size() + ". Maybe add the stand first.");
+            hop.name()
+                + " goes in at stand "
+                + (at.standNumber() + 1)
+                + ", but the recipe has "
+                + stands.size()
+                + ". Maybe add the stand first.");
       }
     }
   }

@@ -3,6 +3,7 @@ package gylebook.reckon;
 import gylebook.science.Absorption;
 import gylebook.science.Acid;
 import gylebook.science.Air;
+import gylebook.science.Alcohol;
 import gylebook.science.Atmosphere;
 import gylebook.science.AtomicWeights;
 import gylebook.science.Attenuation;
@@ -84,6 +85,7 @@ final class Phenomena {
     Absorption.class,
     Acid.class,
     Air.class,
+    Alcohol.class,
     Atmosphere.class,
     AtomicWeights.class,
     Attenuation.class,

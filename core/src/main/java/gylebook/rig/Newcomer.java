@@ -7,8 +7,8 @@ import static gylebook.rig.Parameter.plate;
 import java.util.List;
 import java.util.Optional;
 
-/// What somebody knows of their rig in two minutes; everything else starts as an assumption with
-/// an honest doubt.
+/// What somebody knows of their rig in two minutes; everything else starts as an assumption with an
+/// honest doubt.
 ///
 /// The doubts follow the priors of the rig's state-space model (docs/science/rig-priors.md); where
 /// no figure was published they are our own judgement and say so.
@@ -66,8 +66,17 @@ public record Newcomer(
   /// The rig that this describes.
   public Rig rig() {
     return new Rig(
-        name, false, site(), kettle(), element(), bag(), loop(), probes(), controller(),
-        chillerAssumed(), working());
+        name,
+        false,
+        site(),
+        kettle(),
+        element(),
+        bag(),
+        loop(),
+        probes(),
+        controller(),
+        chillerAssumed(),
+        working());
   }
 
   private Site site() {
@@ -92,7 +101,8 @@ public record Newcomer(
         assumedPositive(d, 0.05, "as wide as high; measure the inside with a ruler"),
         assumedPositive(14 * wallM2, 0.2, "14 kg for a square metre of steel with a thick floor"),
         assumed(500, 10, "stainless steel, from memory"),
-        assumedPositive(6.0, 0.25, "bare steel: convection 5.3 and radiation 1.8, in part in series"),
+        assumedPositive(
+            6.0, 0.25, "bare steel: convection 5.3 and radiation 1.8, in part in series"),
         assumedPositive(350, 0.3, "wort side of the wall; the outside decides"),
         assumed(6.5, 1, "lid in still air"),
         assumed(11, 2, "open surface: convection and radiation"),

@@ -14,11 +14,7 @@ public sealed interface Action permits Leg, Action.Deed {
   /// @param grainC as it comes from the store
   /// @param wettingFactor its heat of wetting against the table
   record DoughIn(
-      double grainKg,
-      double moistureFrac,
-      double extractFrac,
-      double grainC,
-      double wettingFactor)
+      double grainKg, double moistureFrac, double extractFrac, double grainC, double wettingFactor)
       implements Deed {}
 
   /// The bag comes out, with the wort that it keeps.

@@ -78,8 +78,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
       double setC = rests.get(i).targetC().inside() + settings.mashOffsetK();
       if (i > 0) {
         day.add(
-            automatic(
-                "toRest." + i, setC, new Leg.Until.Reads(setC - NEAR_K), MOST_HEATING_SEC));
+            automatic("toRest." + i, setC, new Leg.Until.Reads(setC - NEAR_K), MOST_HEATING_SEC));
       }
       double holdSec = rests.get(i).holdSec().inside();
       day.add(automatic("rest." + i, setC, new Leg.Until.After(holdSec), holdSec));
@@ -88,8 +87,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   }
 
   private void bagOut(List<Action> day, Member member, Lots lots) {
-    day.add(
-        new Action.BagOut(member.squeeze ? member.squeezedKgPerKg : member.drainedKgPerKg));
+    day.add(new Action.BagOut(member.squeeze ? member.squeezedKgPerKg : member.drainedKgPerKg));
     if (settings.topUpL() > 0) {
       day.add(new Action.TopUp(settings.topUpL() * 0.998 * lots.liquorFactor, member.tapC));
     }
@@ -177,10 +175,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
       boolean chilled = member.chiller != Chiller.Kind.NONE;
       day.add(cooling("standAt." + number, chilled, member.hasPump, targetC));
     }
-    addHops(
-        day,
-        lots,
-        when -> when instanceof Hop.When.AtStand at && at.standNumber() == number);
+    addHops(day, lots, when -> when instanceof Hop.When.AtStand at && at.standNumber() == number);
     double holdSec = stand.holdSec().inside();
     Leg.Drive drive =
         cooled && member.hasPump ? new Leg.Drive.Automatic(targetC) : new Leg.Drive.ByHand(0);
@@ -197,8 +192,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
             holdSec));
   }
 
-  private void addHops(
-      List<Action> day, Lots lots, java.util.function.Predicate<Hop.When> wanted) {
+  private void addHops(List<Action> day, Lots lots, java.util.function.Predicate<Hop.When> wanted) {
     List<Hop> hops = recipe.hops();
     for (int i = 0; i < hops.size(); i++) {
       if (wanted.test(hops.get(i).when())) {
@@ -209,8 +203,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
 
   private Action hop(int number, Lots lots) {
     Hop hop = recipe.hops().get(number);
-    return new Action.AddHops(
-        number, lots.alphaMg[number], lots.heldKg(hop, settings.hopFactor()));
+    return new Action.AddHops(number, lots.alphaMg[number], lots.heldKg(hop, settings.hopFactor()));
   }
 
   private Leg boiling(String key, double holdSec) {

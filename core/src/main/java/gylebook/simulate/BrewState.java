@@ -7,6 +7,9 @@ package gylebook.simulate;
 /// (wort on the bed), the wall, the hose, the stub in which the probe sits. Volumes, levels and
 /// gravities are views of it ([Views]).
 public final class BrewState {
+  /// An empty vessel.
+  public BrewState() {}
+
   double clockSec;
 
   // Masses. Bed and kettle exchange extract with the flow; water is one pool.

@@ -47,8 +47,7 @@ final class Casting {
   /// Cooling water as it leaves.
   static double drainC(Member member, Flows flows, double wortC, boolean runningOff) {
     double extractFrac = 0.12;
-    double wortJPerLK =
-        Flows.wortJPerKgK(extractFrac) * WortDensity.wortKgPerL(extractFrac, 60);
+    double wortJPerLK = Flows.wortJPerKgK(extractFrac) * WortDensity.wortKgPerL(extractFrac, 60);
     double wattPerK =
         runningOff && member.chiller != gylebook.rig.Chiller.Kind.IMMERSION
             ? Chilling.wattPerK(member, wortJPerLK)

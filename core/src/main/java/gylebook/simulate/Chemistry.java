@@ -15,13 +15,10 @@ final class Chemistry {
   private static final double STEP_K = 0.1;
   private static final double WORT_PH = 5.3;
   private static final RateTable PASTING = new RateTable(STEP_K, Gelatinisation::ratePerSec);
-  private static final RateTable BETA_LOSS =
-      new RateTable(STEP_K, BetaAmylase::labileDecayPerSec);
+  private static final RateTable BETA_LOSS = new RateTable(STEP_K, BetaAmylase::labileDecayPerSec);
   private static final RateTable ALPHA_LOSS =
-      new RateTable(
-          STEP_K, mashC -> Brandam2003.alphaDenaturationPerSec(Math.max(30, mashC)));
-  private static final RateTable APPROACH =
-      new RateTable(STEP_K, Fermentability::approachPerSec);
+      new RateTable(STEP_K, mashC -> Brandam2003.alphaDenaturationPerSec(Math.max(30, mashC)));
+  private static final RateTable APPROACH = new RateTable(STEP_K, Fermentability::approachPerSec);
   private static final RateTable ISO_FORMED =
       new RateTable(STEP_K, HopIsomerisation::formationPerSec);
   private static final RateTable ISO_LOST = new RateTable(STEP_K, HopIsomerisation::lossPerSec);

@@ -23,7 +23,8 @@ final class Chilling {
         double leastWPerK = Math.min(waterWPerK, wortWPerK);
         double mostWPerK = Math.max(waterWPerK, wortWPerK);
         yield leastWPerK
-            * Chiller.counterflowFrac(uaWPerK / leastWPerK, leastWPerK / mostWPerK);
+            * Chiller.effectivenessFrac(
+                Chiller.Passing.COUNTERFLOW, uaWPerK / leastWPerK, leastWPerK / mostWPerK);
       }
       case NONE -> 0;
     };

@@ -41,9 +41,9 @@ final class Deeds {
     double dryKg = malt.grainKg() - waterInMaltKg;
     double potentialKg = dryKg * malt.extractFrac() * member.mashFrac;
     double heldJ = flows.kettleJPerK * state.kettleC;
-    double goodsJPerK =
-        waterInMaltKg * Flows.WATER_J_PER_KG_K + dryKg * Flows.SOLIDS_J_PER_KG_K;
-    double wettingJ = malt.grainKg() * MaltHeat.wettingJPerKg(malt.moistureFrac()) * malt.wettingFactor();
+    double goodsJPerK = waterInMaltKg * Flows.WATER_J_PER_KG_K + dryKg * Flows.SOLIDS_J_PER_KG_K;
+    double wettingJ =
+        malt.grainKg() * MaltHeat.wettingJPerKg(malt.moistureFrac()) * malt.wettingFactor();
     double mashC =
         (heldJ + goodsJPerK * malt.grainC() + wettingJ) / (flows.kettleJPerK + goodsJPerK);
     state.carriedJ -= goodsJPerK * malt.grainC() + wettingJ;
@@ -66,8 +66,7 @@ final class Deeds {
     double bedStrengthFrac = flows.bedKg > 0 ? state.bedExtractKg / flows.bedKg : 0;
     double bedWortJPerKgK = flows.bedJPerK - state.solidsKg() * Flows.SOLIDS_J_PER_KG_K;
     double keptShareFrac = flows.bedKg > 0 ? keptKg / flows.bedKg : 0;
-    double keptJPerK =
-        state.solidsKg() * Flows.SOLIDS_J_PER_KG_K + keptShareFrac * bedWortJPerKgK;
+    double keptJPerK = state.solidsKg() * Flows.SOLIDS_J_PER_KG_K + keptShareFrac * bedWortJPerKgK;
     double drippedJPerK = (1 - keptShareFrac) * bedWortJPerKgK;
     double heldJ =
         flows.kettleJPerK * state.kettleC
@@ -102,8 +101,7 @@ final class Deeds {
 
   private void addExtract(Action.AddExtract extract, BrewState state) {
     double addedJPerK =
-        extract.waterKg() * Flows.WATER_J_PER_KG_K
-            + extract.extractKg() * Flows.EXTRACT_J_PER_KG_K;
+        extract.waterKg() * Flows.WATER_J_PER_KG_K + extract.extractKg() * Flows.EXTRACT_J_PER_KG_K;
     mixInto(state, addedJPerK, 20);
     state.waterKg += extract.waterKg();
     state.kettleExtractKg += extract.extractKg();

@@ -71,8 +71,7 @@ public final class Ensemble {
     first.run(0, true);
     Ensemble ensemble = new Ensemble(first, days, first.doubts.doubtfulNames());
     int blocks = (days + BLOCK - 1) / BLOCK;
-    AtomicInteger done =
-        new AtomicInteger();
+    AtomicInteger done = new AtomicInteger();
     ThreadLocal<Trial> trials = ThreadLocal.withInitial(() -> new Trial(day, seed));
     IntStream.range(0, blocks)
         .parallel()

@@ -93,8 +93,8 @@ final class Harvest {
     put(Outcome.STRENGTH, 100 * extractFrac);
     put(Outcome.BREWHOUSE, lots.potentialKg > 0 ? extractKg / lots.potentialKg : 0);
     double lovibondKgPerL = lots.colourLovibondKg / fermenterL;
-    double srm = Colour.srmFromMaltUnits(Colour.maltUnitsNumber(lovibondKgPerL));
-    put(Outcome.COLOUR, Colour.ebcFromSrm(srm) + lots.boilColourEbc);
+    double srm = Colour.maltUnitsSrm(Colour.maltUnitsNumber(lovibondKgPerL));
+    put(Outcome.COLOUR, Colour.beerEbc(srm) + lots.boilColourEbc);
     double limitFrac =
         (state.castFermentableKg + lots.fermenterExtractKg) / extractKg
             + lots.attenuationOffsetFrac;
@@ -105,9 +105,7 @@ final class Harvest {
     put(Outcome.ATTENUATION, attenuationFrac);
     double finalPlato = 100 * extractFrac * (1 - attenuationFrac);
     put(Outcome.FINAL, finalPlato);
-    put(
-        Outcome.ALCOHOL,
-        Alcohol.fromExtracts(100 * extractFrac, finalPlato).byVolumeFrac());
+    put(Outcome.ALCOHOL, Alcohol.fromExtracts(100 * extractFrac, finalPlato).byVolumeFrac());
     double lostL = member.fermenterLossL + DRY_HOP_HOLDS_L_PER_KG * lots.dryHopKg;
     put(Outcome.KEG, Math.max(0, fermenterL - lostL));
   }

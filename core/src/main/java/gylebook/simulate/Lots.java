@@ -12,6 +12,9 @@ import java.util.List;
 ///
 /// A scratch object, filled anew for each member.
 public final class Lots {
+  /// An empty one, to be filled.
+  public Lots() {}
+
   // The packet's alpha is one sample of a harvest (assumed: 6 % of the value).
   private static final double ALPHA_LOG_DOUBT = 0.06;
   // Malt to malt, attenuation differs by 3 % absolute (hot-side sheet, read spread).
@@ -47,8 +50,11 @@ public final class Lots {
   void read(Recipe recipe, Settings settings, Doubts doubts) {
     if (recipe.hops().size() > BrewState.MOST_HOPS) {
       throw new IllegalArgumentException(
-          "The recipe has " + recipe.hops().size() + " additions of hops; we can follow "
-              + BrewState.MOST_HOPS + ".");
+          "The recipe has "
+              + recipe.hops().size()
+              + " additions of hops; we can follow "
+              + BrewState.MOST_HOPS
+              + ".");
     }
     liquorFactor = doubts.factor("recipe.liquorFactor", 0.007);
     attenuationOffsetFrac = doubts.around("recipe.attenuationFrac", 0, ATTENUATION_DOUBT_FRAC);
@@ -105,7 +111,7 @@ public final class Lots {
   }
 
   private static double lovibond(double maltEbc) {
-    return maltEbc > 0 ? Colour.lovibondFromEbc(maltEbc) : 0;
+    return maltEbc > 0 ? Colour.maltLovibond(maltEbc) : 0;
   }
 
   private void hops(List<Hop> hops, double hopFactor, Doubts doubts) {

@@ -20,6 +20,9 @@ import gylebook.science.Saturation;
 ///
 /// A scratch object, filled anew for each member, so that no object graph hangs on a member.
 public final class Member {
+  /// An empty one, to be filled.
+  public Member() {}
+
   double pressureKpa;
   double waterBoilsC;
   double latentJPerKg;

@@ -28,7 +28,12 @@ public record Settings(
     }
     if (!(hopFactor >= 0) || !(topUpL >= 0) || !Double.isFinite(strikeC + mashOffsetK)) {
       throw new IllegalArgumentException(
-          "Hops times " + hopFactor + ", top-up " + topUpL + " L, strike " + strikeC
+          "Hops times "
+              + hopFactor
+              + ", top-up "
+              + topUpL
+              + " L, strike "
+              + strikeC
               + " C: each must be a number, and the first two not below 0.");
     }
   }

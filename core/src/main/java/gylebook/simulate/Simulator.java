@@ -191,8 +191,7 @@ public final class Simulator {
         switch (leg.until()) {
           case Leg.Until.Reads reads -> state.probeC + member.probeBiasK - reads.readC();
           case Leg.Until.CooledTo cooled -> cooled.wortC() - state.kettleC;
-          case Leg.Until.After _, Leg.Until.Boils _, Leg.Until.RunOff _ ->
-              Double.NEGATIVE_INFINITY;
+          case Leg.Until.After _, Leg.Until.Boils _, Leg.Until.RunOff _ -> Double.NEGATIVE_INFINITY;
         };
     double boilK = state.boiling ? Double.NEGATIVE_INFINITY : state.kettleC - boilsC;
     return Math.max(legK, boilK);
@@ -226,7 +225,8 @@ public final class Simulator {
     double steamKg = Math.min(steamKgPerSec * stepSec, 0.5 * state.waterKg);
     state.waterKg -= steamKg;
     state.steamKg += steamKg;
-    state.carriedJ += steamKg * Flows.WATER_J_PER_KG_K * (state.bagIn ? state.headC : state.kettleC);
+    state.carriedJ +=
+        steamKg * Flows.WATER_J_PER_KG_K * (state.bagIn ? state.headC : state.kettleC);
     state.chillWaterKg += flows.chillWaterKgPerSec * stepSec;
     if (leg.runOff()) {
       Casting.runOff(state, member, flows, stepSec);
@@ -270,8 +270,7 @@ public final class Simulator {
   private boolean reached(Leg leg) {
     return switch (leg.until()) {
       case Leg.Until.After _ -> false;
-      case Leg.Until.Reads reads ->
-          state.probeC + member.probeBiasK >= reads.readC() - FOUND_K;
+      case Leg.Until.Reads reads -> state.probeC + member.probeBiasK >= reads.readC() - FOUND_K;
       case Leg.Until.Boils _ -> state.boiling;
       case Leg.Until.CooledTo cooled -> state.kettleC <= cooled.wortC() + FOUND_K;
       case Leg.Until.RunOff _ -> Casting.dry(state, member);
@@ -300,20 +299,15 @@ public final class Simulator {
       log.elementCoverM = Math.min(log.elementCoverM, coverM);
     }
     if (flows.loopLPerSec > 0) {
-      double boilK = Math.min(state.kettleC, member.waterBoilsC);
+      double vapourKpa = SurfaceLoss.SATURATION_KPA.at(Math.min(state.kettleC, member.waterBoilsC));
       double npshM =
           Suction.npshM(
-              member.pressureKpa,
-              boilK,
-              levelM + member.suctionM,
-              member.suctionLossM,
-              1.03);
+              member.pressureKpa, vapourKpa, levelM + member.suctionM, member.suctionLossM, 1.03);
       log.suctionM = Math.min(log.suctionM, npshM - member.wantedNpshM);
     }
     if (leg.chilling() && flows.chillWaterKgPerSec > 0) {
       double wortC = state.kettleC;
-      log.drainC =
-          Math.max(log.drainC, Casting.drainC(member, flows, wortC, leg.runOff()));
+      log.drainC = Math.max(log.drainC, Casting.drainC(member, flows, wortC, leg.runOff()));
     }
   }
 }

@@ -11,7 +11,7 @@ import gylebook.science.Saturation;
 final class SurfaceLoss {
   private static final int LEAST_C = 0;
   private static final int COUNT = 109;
-  private static final RateTable SATURATION_KPA = new RateTable(0.1, SurfaceLoss::saturationKpa);
+  static final RateTable SATURATION_KPA = new RateTable(0.1, SurfaceLoss::saturationKpa);
   private static final RateTable LATENT_J_PER_KG = new RateTable(1, SurfaceLoss::latentJPerKg);
 
   private final double[] steamKgPerSec = new double[COUNT];

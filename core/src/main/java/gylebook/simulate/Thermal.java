@@ -2,12 +2,12 @@ package gylebook.simulate;
 
 /// Heat and control over one step: a linearly implicit, L-stable pair of second order.
 ///
-/// The method is the two-stage Rosenbrock scheme with `gamma = 1 - 1/sqrt(2)`:
-/// `(I - gamma h J) k1 = f(y)`, `(I - gamma h J) k2 = f(y + h k1) - 2 k1`,
-/// `y' = y + h (3 k1 + k2)/2`, and `h (k1 + k2)/2` estimates the error of the first-order member
-/// of the pair. It keeps its order with an inexact Jacobian, so the kinks of clamps cost steps, not
-/// truth. Every chain of zones starts from the kettle and comes back to it; hence each unknown is
-/// an affine function of the kettle's, and the elimination is a handful of lines, no matrix.
+/// The method is the two-stage Rosenbrock scheme with `gamma = 1 - 1/sqrt(2)`: `(I - gamma h J) k1
+/// = f(y)`, `(I - gamma h J) k2 = f(y + h k1) - 2 k1`, `y' = y + h (3 k1 + k2)/2`, and `h (k1 +
+/// k2)/2` estimates the error of the first-order member of the pair. It keeps its order with an
+/// inexact Jacobian, so the kinks of clamps cost steps, not truth. Every chain of zones starts from
+/// the kettle and comes back to it; hence each unknown is an affine function of the kettle's, and
+/// the elimination is a handful of lines, no matrix.
 final class Thermal {
   /// `1 - 1/sqrt(2)`, which makes the pair L-stable.
   static final double GAMMA_NUMBER = 1 - Math.sqrt(0.5);
@@ -231,8 +231,7 @@ final class Thermal {
     Chain c = chain;
     c.hoseDivFactor = 1 / (1 + s * hosePerSec);
     c.hoseGainFactor = s * hosePerSec * hoseKeepsFrac * c.hoseDivFactor;
-    c.wallDivFactor =
-        1 / (1 + s * (member.wortToWallWPerK + member.wallWPerK) / member.steelJPerK);
+    c.wallDivFactor = 1 / (1 + s * (member.wortToWallWPerK + member.wallWPerK) / member.steelJPerK);
     c.wallGainFactor = s * member.wortToWallWPerK / member.steelJPerK * c.wallDivFactor;
     c.stubDivFactor = 1 / (1 + s * stubPerSec);
     c.stubGainFactor = s * stubPerSec * stubKeepsFrac * c.stubDivFactor;
@@ -277,8 +276,7 @@ final class Thermal {
     c.bedGainFactor =
         (c.bedKettleFactor + c.bedHeadFactor * c.headHoseFactor * c.hoseGainFactor)
             * c.bedDivFactor;
-    c.headGainFactor =
-        c.headHoseFactor * c.hoseGainFactor + c.headBedFactor * c.bedGainFactor;
+    c.headGainFactor = c.headHoseFactor * c.hoseGainFactor + c.headBedFactor * c.bedGainFactor;
   }
 
   private void eliminateControl(double s) {
@@ -354,5 +352,4 @@ final class Thermal {
     }
     return half * worst;
   }
-
 }

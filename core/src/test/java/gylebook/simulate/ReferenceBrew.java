@@ -29,37 +29,87 @@ final class ReferenceBrew {
   static Rig rig() {
     Site site =
         new Site(
-            exact(640), Optional.of(exact(PRESSURE_KPA)), exact(20), exact(0.5), exact(15),
+            exact(640),
+            Optional.of(exact(PRESSURE_KPA)),
+            exact(20),
+            exact(0.5),
+            exact(15),
             exact(20));
     // 0.62 m2 of wetted wall with the floor: the height that gives it.
     Kettle kettle =
         new Kettle(
-            exact(0.42), exact(0.36489), exact(9), exact(500), exact(6), exact(350), exact(6.5),
-            exact(11), exact(0.06), exact(1), exact(0), exact(0.04));
+            exact(0.42),
+            exact(0.36489),
+            exact(9),
+            exact(500),
+            exact(6),
+            exact(350),
+            exact(6.5),
+            exact(11),
+            exact(0.06),
+            exact(1),
+            exact(0),
+            exact(0.04));
     Element element =
         new Element(exact(5500), exact(240), exact(240), exact(0.08), exact(0.03), exact(30));
     Bag bag =
         new Bag(
-            exact(0.3793), exact(0.09), exact(2e-10), exact(0.5), exact(0.5), exact(30),
-            exact(2.2), exact(0.04), exact(0.70));
+            exact(0.3793),
+            exact(0.09),
+            exact(2e-10),
+            exact(0.5),
+            exact(0.5),
+            exact(30),
+            exact(2.2),
+            exact(0.04),
+            exact(0.70));
     Loop loop =
         new Loop(
-            true, exact(2), exact(0.0127), exact(0.01905), exact(1.3), exact(4.0 / 60),
-            exact(8.0 / 60), exact(0.2), exact(0.1), exact(1));
+            true,
+            exact(2),
+            exact(0.0127),
+            exact(0.01905),
+            exact(1.3),
+            exact(4.0 / 60),
+            exact(8.0 / 60),
+            exact(0.2),
+            exact(0.1),
+            exact(1));
     Probe probe =
-        new Probe(
-            "suction", Probe.Kind.PT100, Probe.Place.SUCTION, exact(10), exact(0), true);
+        new Probe("suction", Probe.Kind.PT100, Probe.Place.SUCTION, exact(10), exact(0), true);
     Controller controller = new Controller(exact(0.30), exact(320), exact(60));
     Chiller chiller =
         new Chiller(
-            Chiller.Kind.COUNTERFLOW, exact(8e-5), exact(8e-5), exact(5.0 / 60), exact(10.0 / 60),
+            Chiller.Kind.COUNTERFLOW,
+            exact(8e-5),
+            exact(8e-5),
+            exact(5.0 / 60),
+            exact(10.0 / 60),
             exact(0));
     Working working =
         new Working(
-            exact(0), exact(360), exact(600), true, exact(1), exact(0), exact(60), exact(1),
-            exact(19), exact(0.5), true);
+            exact(0),
+            exact(360),
+            exact(600),
+            true,
+            exact(1),
+            exact(0),
+            exact(60),
+            exact(1),
+            exact(19),
+            exact(0.5),
+            true);
     return new Rig(
-        "reference", true, site, kettle, element, bag, loop, List.of(probe), controller, chiller,
+        "reference",
+        true,
+        site,
+        kettle,
+        element,
+        bag,
+        loop,
+        List.of(probe),
+        controller,
+        chiller,
         working);
   }
 
@@ -81,7 +131,14 @@ final class ReferenceBrew {
 
   static Leg automatic(String key, double setC, Leg.Until until) {
     return new Leg(
-        key, new Leg.Drive.Automatic(setC), Leg.Pump.MASH, true, false, false, false, until,
+        key,
+        new Leg.Drive.Automatic(setC),
+        Leg.Pump.MASH,
+        true,
+        false,
+        false,
+        false,
+        until,
         4 * 3600);
   }
 

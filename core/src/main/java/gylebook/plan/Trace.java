@@ -11,6 +11,7 @@ import java.util.List;
 /// @param high 95 %
 /// @param days a few single days
 @AnyUnit("the key names the unit")
+@SuppressWarnings("ArrayRecordComponent") // hundreds of numbers a line; nobody compares traces
 public record Trace(String key, double[] low, double[] middle, double[] high, List<double[]> days) {
 
   /// Copies the list of days.

@@ -26,11 +26,15 @@ public record Goods(
     FRUIT("fruit", 0.85, 0.60, 0.10);
 
     private final String words;
-    private final Analysis usual;
+    private final double moistureFrac;
+    private final double extractFrac;
+    private final double extractDoubtFrac;
 
     Kind(String words, double moistureFrac, double extractFrac, double extractDoubtFrac) {
       this.words = words;
-      this.usual = new Analysis(moistureFrac, extractFrac, extractDoubtFrac, 0, 0, false);
+      this.moistureFrac = moistureFrac;
+      this.extractFrac = extractFrac;
+      this.extractDoubtFrac = extractDoubtFrac;
     }
 
     /// The same in words for the page.
@@ -40,7 +44,7 @@ public record Goods(
 
     /// What is usual for the kind when nobody gives figures: common practice, no source.
     public Analysis usual() {
-      return usual;
+      return new Analysis(moistureFrac, extractFrac, extractDoubtFrac, 0, 0, false);
     }
 
     /// Whether it has to be mashed to give extract.

@@ -35,9 +35,9 @@ public record Liquor(String name, Ions ions, List<Addition> additions) {
   ///
   /// @param name in the brewer's words, kept as given
   /// @param agent what it is chemically; UNKNOWN when the words do not say
-  /// @param amount mass (g) or, for a liquid acid, volume (L)
+  /// @param amountNumber mass (g) or, for a liquid acid, volume (L)
   /// @param into where it goes
-  public record Addition(String name, Agent agent, Entered amount, Into into) {}
+  public record Addition(String name, Agent agent, Entered amountNumber, Into into) {}
 
   /// Where a salt or acid goes.
   public enum Into {

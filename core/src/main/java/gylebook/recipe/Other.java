@@ -6,6 +6,6 @@ import gylebook.units.Entered;
 ///
 /// @param name in the brewer's words
 /// @param kind what it is for, in plain words
-/// @param amount mass (kg), volume (L) or a count
+/// @param amountNumber mass (kg), volume (L) or a count
 /// @param when at which point of the gyle
-public record Other(String name, String kind, Entered amount, Hop.When when) {}
+public record Other(String name, String kind, Entered amountNumber, Hop.When when) {}

@@ -5,8 +5,8 @@ import gylebook.units.Entered;
 /// How the beer is put up.
 ///
 /// @param kind keg, bottle, cask
-/// @param carbonationVols volumes of CO2 wanted
-public record Pack(Kind kind, Entered carbonationVols) {
+/// @param carbonationRatio volumes of CO2 wanted
+public record Pack(Kind kind, Entered carbonationRatio) {
 
   /// What the beer goes into.
   public enum Kind {

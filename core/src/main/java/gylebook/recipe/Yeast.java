@@ -7,8 +7,12 @@ import java.util.Optional;
 ///
 /// @param name in the brewer's words
 /// @param form dry, liquid, slurry ...
-/// @param amount packets (a count), mass (kg) or volume (L)
+/// @param amountNumber packets (a count), mass (kg) or volume (L)
 /// @param attenuationFrac apparent attenuation that its maker names; absent: the mash decides alone
 /// @param pitchC wort when it goes in
 public record Yeast(
-    String name, String form, Entered amount, Optional<Entered> attenuationFrac, Entered pitchC) {}
+    String name,
+    String form,
+    Entered amountNumber,
+    Optional<Entered> attenuationFrac,
+    Entered pitchC) {}

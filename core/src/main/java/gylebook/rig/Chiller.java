@@ -3,15 +3,15 @@ package gylebook.rig;
 /// What cools the wort. Its conductance follows both flows: `1/UA = a/hot^0.8 + b/cold^0.8`.
 ///
 /// @param kind how it works
-/// @param hotResistanceFactor `a`, in K/W (kg/s)^0.8
-/// @param coldResistanceFactor `b`, in the same
+/// @param hotKPerW `a`, in K/W (kg/s)^0.8
+/// @param coldKPerW `b`, in the same
 /// @param wortLPerSec flow of wort through it (or past it)
 /// @param waterLPerSec flow of cold water
 /// @param heldL wort that stays in it
 public record Chiller(
     Kind kind,
-    Parameter hotResistanceFactor,
-    Parameter coldResistanceFactor,
+    Parameter hotKPerW,
+    Parameter coldKPerW,
     Parameter wortLPerSec,
     Parameter waterLPerSec,
     Parameter heldL) {

@@ -28,6 +28,8 @@ public record Kettle(
     Parameter deadL,
     Parameter headroomM) {
 
+  private static final double L_PER_M3 = 1000;
+
   /// Area of the liquid's surface.
   public double surfaceM2() {
     double d = diameterM.value();
@@ -36,6 +38,7 @@ public record Kettle(
 
   /// What the vessel holds to the rim.
   public double brimL() {
-    return surfaceM2() * heightM.value() * 1000;
+    double innerM = heightM.value();
+    return surfaceM2() * innerM * L_PER_M3;
   }
 }

@@ -41,26 +41,20 @@ public record Newcomer(
     double fermenterL,
     double kegL) {
 
+  private static final double USUAL_L_PER_SEC = 4.0 / 60;
+  private static final double TRICKLE_L_PER_SEC = 1e-6;
+
   /// Refuses what no kettle, element or house can be.
   public Newcomer {
-    within("The kettle", kettleL, 5, 500, "L");
-    within("The element", plateW, 300, 30_000, "W");
-    within("The voltage on its plate", plateV, 90, 500, "V");
-    within("The mains voltage", mainsV, 90, 500, "V");
-    within("The altitude", altitudeM, -400, 5000, "m");
-    within("The hose", hoseM, 0, 20, "m");
-    within("The bore of the hose", boreM, 0.004, 0.05, "m");
-    within("The fermenter", fermenterL, 2, 1000, "L");
-    within("The keg", kegL, 1, 1000, "L");
-  }
-
-  private static void within(
-      String what, double valueNumber, double leastNumber, double mostNumber, String unit) {
-    if (!(valueNumber >= leastNumber && valueNumber <= mostNumber)) {
-      throw new IllegalArgumentException(
-          "%s is %s %s; we expect %s to %s %s. Maybe the unit is another one."
-              .formatted(what, valueNumber, unit, leastNumber, mostNumber, unit));
-    }
+    Limits.within("The kettle", kettleL, 5, 500, "L");
+    Limits.within("The element", plateW, 300, 30_000, "W");
+    Limits.within("The voltage on its plate", plateV, 90, 500, "V");
+    Limits.within("The mains voltage", mainsV, 90, 500, "V");
+    Limits.within("The altitude", altitudeM, -400, 5000, "m");
+    Limits.within("The hose", hoseM, 0, 20, "m");
+    Limits.within("The bore of the hose", boreM, 0.004, 0.05, "m");
+    Limits.within("The fermenter", fermenterL, 2, 1000, "L");
+    Limits.within("The keg", kegL, 1, 1000, "L");
   }
 
   /// The rig that this describes.
@@ -136,7 +130,7 @@ public record Newcomer(
   }
 
   private Loop loop() {
-    double flowLPerSec = pump ? 4.0 / 60 : 1e-6;
+    double flowLPerSec = pump ? USUAL_L_PER_SEC : TRICKLE_L_PER_SEC;
     return new Loop(
         pump,
         new Parameter(hoseM, 0, Spread.NORMAL, Origin.MEASURED, "", ""),

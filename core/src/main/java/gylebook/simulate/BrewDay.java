@@ -29,7 +29,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   private static final double EXTRACT_LEFT_SEC = 600;
 
   /// Every day is given up after this.
-  public static final double MOST_DAY_SEC = 40 * HOUR_SEC;
+  public static final double LONGEST_SEC = 40 * HOUR_SEC;
 
   /// The actions of one member's day.
   List<Action> actions(Member member, Lots lots) {
@@ -89,7 +89,8 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   private void bagOut(List<Action> day, Member member, Lots lots) {
     day.add(new Action.BagOut(member.squeeze ? member.squeezedKgPerKg : member.drainedKgPerKg));
     if (settings.topUpL() > 0) {
-      day.add(new Action.TopUp(settings.topUpL() * 0.998 * lots.liquorFactor, member.tapC));
+      double topUpKg = settings.topUpL() * Flows.LIQUOR_KG_PER_L * lots.liquorFactor;
+      day.add(new Action.TopUp(topUpKg, member.tapC));
     }
     addHops(day, lots, when -> when instanceof Hop.When.FirstWort);
     day.add(Leg.idle("bagOut", member.drainSec));
@@ -111,7 +112,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     for (int i : order) {
       double atLeftSec = Math.min(leftSec, leftSec(i));
       if (!sweetened && atLeftSec < EXTRACT_LEFT_SEC) {
-        leftSec = sweeten(day, lots, leftSec);
+        leftSec = sweetenedLeftSec(day, lots, leftSec);
         atLeftSec = Math.min(leftSec, atLeftSec);
         sweetened = true;
       }
@@ -120,14 +121,14 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
       day.add(hop(i, lots));
     }
     if (!sweetened) {
-      leftSec = sweeten(day, lots, leftSec);
+      leftSec = sweetenedLeftSec(day, lots, leftSec);
     }
     day.add(boiling("flameOut", leftSec));
     addHops(day, lots, when -> when instanceof Hop.When.FlameOut);
   }
 
   /// Sugar and extract go in ten minutes before the end, or at once when less is left.
-  private double sweeten(List<Action> day, Lots lots, double leftSec) {
+  private double sweetenedLeftSec(List<Action> day, Lots lots, double leftSec) {
     double atLeftSec = Math.min(leftSec, EXTRACT_LEFT_SEC);
     day.add(boiling("sugarIn", leftSec - atLeftSec));
     day.add(new Action.AddExtract(lots.kettleExtractKg, lots.kettleWaterKg, 0.95));

@@ -48,11 +48,11 @@ final class Casting {
   static double drainC(Member member, Flows flows, double wortC, boolean runningOff) {
     double extractFrac = 0.12;
     double wortJPerLK = Flows.wortJPerKgK(extractFrac) * WortDensity.wortKgPerL(extractFrac, 60);
-    double wattPerK =
+    double passedWPerK =
         runningOff && member.chiller != gylebook.rig.Chiller.Kind.IMMERSION
-            ? Chilling.wattPerK(member, wortJPerLK)
+            ? Chilling.passedWPerK(member, wortJPerLK)
             : flows.chillWPerK;
-    double waterWPerK = member.chillWaterLPerSec * Flows.WATER_J_PER_KG_K;
-    return member.tapC + wattPerK / waterWPerK * (wortC - member.tapC);
+    double shareFrac = passedWPerK / Chilling.waterWPerK(member);
+    return member.tapC + shareFrac * (wortC - member.tapC);
   }
 }

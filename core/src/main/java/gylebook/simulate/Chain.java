@@ -18,7 +18,7 @@ final class Chain {
   double headGainFactor;
   double bedGainFactor;
   double probeGainFactor;
-  double dutyGainFactor;
+  double dutyGainFracPerK;
   double dutyProbeFactor;
   double integralProbeFactor;
   double integralDivFactor;

@@ -13,6 +13,7 @@ import gylebook.science.HopIsomerisation;
 /// enters the next, so mass is kept to the last bit whatever the step.
 final class Chemistry {
   private static final double STEP_K = 0.1;
+  private static final double SEC_PER_HR = 3600;
   private static final double WORT_PH = 5.3;
   private static final RateTable PASTING = new RateTable(STEP_K, Gelatinisation::ratePerSec);
   private static final RateTable BETA_LOSS = new RateTable(STEP_K, BetaAmylase::labileDecayPerSec);
@@ -38,20 +39,21 @@ final class Chemistry {
   private Chemistry() {}
 
   /// What is left of a decaying pool after `x = k h`.
-  static double left(double rateStepRatio) {
+  static double leftFrac(double rateStepRatio) {
     return 1 / (1 + rateStepRatio + rateStepRatio * rateStepRatio / 2);
   }
 
   /// Mash: pasting, thinning, dissolving, sugars; extract is exchanged between bed and kettle.
   static void mash(BrewState state, Flows flows, double stepSec, double bedC, double kettleC) {
-    double pastedKg = state.starchKg * (1 - left(PASTING.at(bedC) * stepSec));
+    double pastedKg = state.starchKg * (1 - leftFrac(PASTING.at(bedC) * stepSec));
     state.starchKg -= pastedKg;
-    double alphaFrac = state.alphaFrac * left(ALPHA_LOSS.at(bedC) * stepSec / 2);
-    state.alphaFrac *= left(ALPHA_LOSS.at(bedC) * stepSec);
+    double alphaFrac = state.alphaFrac * leftFrac(ALPHA_LOSS.at(bedC) * stepSec / 2);
+    state.alphaFrac *= leftFrac(ALPHA_LOSS.at(bedC) * stepSec);
     double thins = THINS_PER_SEC * alphaFrac * stepSec;
-    double thinnedKg = state.pastedKg * (1 - left(thins)) + pastedKg * (1 - left(thins / 2));
+    double thinnedKg =
+        state.pastedKg * (1 - leftFrac(thins)) + pastedKg * (1 - leftFrac(thins / 2));
     state.pastedKg += pastedKg - thinnedKg;
-    double washedKg = state.solubleKg * (1 - left(DISSOLVES_PER_SEC * stepSec));
+    double washedKg = state.solubleKg * (1 - leftFrac(DISSOLVES_PER_SEC * stepSec));
     state.solubleKg -= washedKg;
     double newKg = thinnedKg + washedKg;
     state.bedExtractKg += newKg / 2;
@@ -66,13 +68,13 @@ final class Chemistry {
     double bedShareFrac = liquidKg > 0 ? flows.bedKg / liquidKg : 0;
     double meanC = bedShareFrac * bedC + (1 - bedShareFrac) * kettleC;
     double decay = BETA_LOSS.at(meanC) * stepSec;
-    double midFrac = state.betaFrac * left(decay / 2);
-    state.betaFrac *= left(decay);
+    double midFrac = state.betaFrac * leftFrac(decay / 2);
+    state.betaFrac *= leftFrac(decay);
     double stableFrac = BetaAmylase.STABLE_SHARE_FRAC;
     double activityFrac = stableFrac + (1 - stableFrac) * midFrac;
     double dissolvedKg = state.extractKg() - newKg / 2;
     double reachKg = Fermentability.CEILING_FRAC * dissolvedKg;
-    double approach = 1 - left(APPROACH.at(meanC) * activityFrac * stepSec);
+    double approach = 1 - leftFrac(APPROACH.at(meanC) * activityFrac * stepSec);
     state.fermentableKg += (reachKg - state.fermentableKg) * approach;
   }
 
@@ -86,7 +88,7 @@ final class Chemistry {
     double evenFrac = state.extractKg() / (kettleSideKg + flows.bedKg);
     double excessKg = state.bedExtractKg - evenFrac * flows.bedKg;
     double rate = exchangedKgPerSec * (1 / kettleSideKg + 1 / flows.bedKg);
-    double movedKg = excessKg * (1 - left(rate * stepSec));
+    double movedKg = excessKg * (1 - leftFrac(rate * stepSec));
     state.bedExtractKg -= movedKg;
     state.kettleExtractKg += movedKg;
   }
@@ -98,9 +100,9 @@ final class Chemistry {
     }
     double formed = ISO_FORMED.at(kettleC) * stepSec;
     double lost = ISO_LOST.at(kettleC) * stepSec;
-    double alphaLeft = left(formed);
-    double isoLeft = left(lost);
-    double newLeft = left(lost / 2);
+    double alphaLeft = leftFrac(formed);
+    double isoLeft = leftFrac(lost);
+    double newLeft = leftFrac(lost / 2);
     for (int i = 0; i < state.hopCount; i++) {
       double formedMg = state.alphaMg[i] * (1 - alphaLeft);
       state.alphaMg[i] -= formedMg;
@@ -110,11 +112,11 @@ final class Chemistry {
 
   /// Dimethyl sulphide: made from its precursor by heat, driven off with the steam.
   static void sulfide(BrewState state, double stepSec, double kettleC, double steamKgPerSec) {
-    double madeFrac = state.precursorFrac * (1 - left(PRECURSOR_LOST.at(kettleC) * stepSec));
+    double madeFrac = state.precursorFrac * (1 - leftFrac(PRECURSOR_LOST.at(kettleC) * stepSec));
     state.precursorFrac -= madeFrac;
-    double evaporationFracPerHr = steamKgPerSec * 3600 / Math.max(1, state.liquidKg());
+    double evaporationFracPerHr = steamKgPerSec * SEC_PER_HR / Math.max(1, state.liquidKg());
     double driven = DimethylSulfide.strippingPerSec(evaporationFracPerHr) * stepSec;
-    state.sulfideFrac = state.sulfideFrac * left(driven) + madeFrac * left(driven / 2);
+    state.sulfideFrac = state.sulfideFrac * leftFrac(driven) + madeFrac * leftFrac(driven / 2);
   }
 
   /// Heat dose of what comes back through the hose, in minutes at 60 C.

@@ -4,18 +4,23 @@ import gylebook.science.Chiller;
 
 /// The member's chiller: how much heat leaves for each kelvin between wort and cold water.
 final class Chilling {
+  private static final double WORT_KG_PER_L = 1.03;
+  private static final double WATER_KG_PER_L = 1.0;
+
   private Chilling() {}
 
+  static double waterWPerK(Member member) {
+    return member.chillWaterLPerSec * WATER_KG_PER_L * Flows.WATER_J_PER_KG_K;
+  }
+
   /// Heat for each kelvin between hot inlet and cold inlet.
-  static double wattPerK(Member member, double wortJPerLK) {
-    double waterWPerK = member.chillWaterLPerSec * Flows.WATER_J_PER_KG_K;
+  static double passedWPerK(Member member, double wortJPerLK) {
+    double waterWPerK = waterWPerK(member);
     double wortWPerK = member.chillWortLPerSec * wortJPerLK;
+    double wortKgPerSec = member.chillWortLPerSec * WORT_KG_PER_L;
+    double waterKgPerSec = member.chillWaterLPerSec * WATER_KG_PER_L;
     double uaWPerK =
-        Chiller.uaWPerK(
-            member.chillWortLPerSec,
-            member.chillWaterLPerSec,
-            member.chillHotFactor,
-            member.chillColdFactor);
+        Chiller.uaWPerK(wortKgPerSec, waterKgPerSec, member.chillHotKPerW, member.chillColdKPerW);
     return switch (member.chiller) {
       // The kettle is stirred, so only the water changes along the coil.
       case IMMERSION -> waterWPerK * -Math.expm1(-uaWPerK / waterWPerK);
@@ -37,6 +42,7 @@ final class Chilling {
       return wortC;
     }
     double wortWPerK = member.chillWortLPerSec * wortJPerLK;
-    return wortC - wattPerK(member, wortJPerLK) / wortWPerK * (wortC - member.tapC);
+    double shareFrac = passedWPerK(member, wortJPerLK) / wortWPerK;
+    return wortC - shareFrac * (wortC - member.tapC);
   }
 }

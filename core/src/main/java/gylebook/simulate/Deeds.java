@@ -64,16 +64,18 @@ final class Deeds {
   private void bagOut(Action.BagOut bag, BrewState state) {
     double keptKg = Math.min(bag.keptKgPerKg() * state.grainKg, 0.9 * flows.bedKg);
     double bedStrengthFrac = flows.bedKg > 0 ? state.bedExtractKg / flows.bedKg : 0;
-    double bedWortJPerKgK = flows.bedJPerK - state.solidsKg() * Flows.SOLIDS_J_PER_KG_K;
+    double bedWortJPerK = flows.bedJPerK - state.solidsKg() * Flows.SOLIDS_J_PER_KG_K;
     double keptShareFrac = flows.bedKg > 0 ? keptKg / flows.bedKg : 0;
-    double keptJPerK = state.solidsKg() * Flows.SOLIDS_J_PER_KG_K + keptShareFrac * bedWortJPerKgK;
-    double drippedJPerK = (1 - keptShareFrac) * bedWortJPerKgK;
+    double keptJPerK = state.solidsKg() * Flows.SOLIDS_J_PER_KG_K + keptShareFrac * bedWortJPerK;
+    double drippedJPerK = (1 - keptShareFrac) * bedWortJPerK;
     double heldJ =
         flows.kettleJPerK * state.kettleC
             + flows.headJPerK * state.headC
             + drippedJPerK * state.bedC;
     state.carriedJ += keptJPerK * state.bedC;
-    state.kettleC = heldJ / (flows.kettleJPerK + flows.headJPerK + drippedJPerK);
+    // Heat is counted from 0 C, so heat by capacity is a temperature.
+    double mixed = heldJ / (flows.kettleJPerK + flows.headJPerK + drippedJPerK);
+    state.kettleC = mixed;
     double keptExtractKg = keptKg * bedStrengthFrac;
     double sharedFrac = state.extractKg() > 0 ? keptExtractKg / state.extractKg() : 0;
     state.fermentableKg *= 1 - sharedFrac;

@@ -15,6 +15,8 @@ final class Flows {
   /// Dry malt (Pauls & Whites' table at 0 % moisture).
   static final double SOLIDS_J_PER_KG_K = 1590;
 
+  static final double LIQUOR_KG_PER_L = 0.998203;
+
   private static final double HEAD_MOST_KG = 3;
   private static final double HEAD_SHARE_FRAC = 0.10;
   private static final double BED_SHARE_FRAC = 0.50;
@@ -116,9 +118,9 @@ final class Flows {
     if (!leg.chilling() || member.chiller == gylebook.rig.Chiller.Kind.NONE) {
       return;
     }
-    chillWaterKgPerSec = member.chillWaterLPerSec;
+    chillWaterKgPerSec = member.chillWaterLPerSec * LIQUOR_KG_PER_L;
     if (!leg.runOff()) {
-      chillWPerK = Chilling.wattPerK(member, wortJPerLK);
+      chillWPerK = Chilling.passedWPerK(member, wortJPerLK);
     }
   }
 }

@@ -121,7 +121,7 @@ final class Harvest {
     put(Outcome.ISO_IN_WORT, isoInWort);
     put(Outcome.ISO_IN_BEER, isoInBeer);
     double kegL = Math.max(1, out[Outcome.KEG.ordinal()]);
-    put(Outcome.BITTERNESS, isoInBeer + lots.dryBitterMg / kegL);
+    put(Outcome.BITTERNESS, isoInBeer + lots.dryBitterMgPerL / kegL);
     put(Outcome.TINSETH, tinsethMgPerL());
   }
 

@@ -16,12 +16,18 @@ public final class Lots {
   public Lots() {}
 
   // The packet's alpha is one sample of a harvest (assumed: 6 % of the value).
-  private static final double ALPHA_LOG_DOUBT = 0.06;
+  private static final double ALPHA_DOUBT_RATIO = 0.06;
   // Malt to malt, attenuation differs by 3 % absolute (hot-side sheet, read spread).
   private static final double ATTENUATION_DOUBT_FRAC = 0.03;
   // Humulinones in pellets: 0.2 to 0.5 % by weight (Maye 2015).
+  // Pellets 5 to 10 L, whole cones 10 to 15 L: common practice, no source.
+  private static final double PELLET_HOLDS_L_PER_KG = 7.5;
+  private static final double LEAF_HOLDS_L_PER_KG = 12.5;
+  private static final double MG_PER_G = 1000;
+  private static final double G_PER_KG = 1000;
+  private static final double WORT_KG_PER_L = 1.04;
   private static final double HUMULINONE_FRAC = 0.003;
-  private static final double HUMULINONE_LOG_DOUBT = 0.25;
+  private static final double HUMULINONE_DOUBT_RATIO = 0.25;
 
   double maltKg;
   double maltMoistureFrac;
@@ -42,7 +48,7 @@ public final class Lots {
   double fermentKeepsFrac;
   double pelletHoldsLPerKg;
   double leafHoldsLPerKg;
-  double dryBitterMg;
+  double dryBitterMgPerL;
   double dryHopKg;
   final double[] alphaMg = new double[BrewState.MOST_HOPS];
 
@@ -64,8 +70,8 @@ public final class Lots {
     boilColourEbc = Math.max(0, doubts.around("model.boilColourEbc", 1.5, 0.5));
     kettleKeepsFrac = doubts.share("model.kettleKeepsFrac", 0.90, 0.03);
     fermentKeepsFrac = doubts.share("model.fermentKeepsFrac", 0.75, 0.035);
-    pelletHoldsLPerKg = 7.5 * doubts.factor("model.pelletHoldsLPerKg", 0.2);
-    leafHoldsLPerKg = 12.5 * doubts.factor("model.leafHoldsLPerKg", 0.15);
+    pelletHoldsLPerKg = PELLET_HOLDS_L_PER_KG * doubts.factor("model.pelletHoldsLPerKg", 0.2);
+    leafHoldsLPerKg = LEAF_HOLDS_L_PER_KG * doubts.factor("model.leafHoldsLPerKg", 0.15);
     grist(recipe.grist(), settings.gristFactor(), doubts);
     hops(recipe.hops(), settings.hopFactor(), doubts);
   }
@@ -117,29 +123,36 @@ public final class Lots {
   private void hops(List<Hop> hops, double hopFactor, Doubts doubts) {
     dryHopKg = 0;
     double humulinoneFrac =
-        HUMULINONE_FRAC * doubts.factor("model.humulinoneFrac", HUMULINONE_LOG_DOUBT);
+        HUMULINONE_FRAC * doubts.factor("model.humulinoneFrac", HUMULINONE_DOUBT_RATIO);
     double dryG = 0;
     for (int i = 0; i < hops.size(); i++) {
       Hop hop = hops.get(i);
       boolean dry = hop.when() instanceof Hop.When.Dry;
       double massG = hop.massG().inside() * (dry ? 1 : hopFactor);
-      double alphaFactor = doubts.factor("hops." + i + ".alphaFrac", ALPHA_LOG_DOUBT);
-      alphaMg[i] = dry ? 0 : massG * 1000 * hop.alphaFrac().inside() * alphaFactor;
+      double alphaFactor = doubts.factor("hops." + i + ".alphaFrac", ALPHA_DOUBT_RATIO);
+      alphaMg[i] = dry ? 0 : massG * MG_PER_G * hop.alphaFrac().inside() * alphaFactor;
       dryG += dry ? massG : 0;
     }
-    dryHopKg = dryG / 1000;
-    dryBitterMg = dryG > 0 ? Humulinone.isoEquivalentMgPerL(dryG, humulinoneFrac, 0.675) : 0;
+    dryHopKg = dryG / G_PER_KG;
+    // Reckoned as if all went into one litre; the day's litres divide it later.
+    double inOneLitre = dryG;
+    dryBitterMgPerL = dryG > 0 ? bitterMgPerL(inOneLitre, humulinoneFrac) : 0;
+  }
+
+  private static double bitterMgPerL(double dryHopGPerL, double humulinoneFrac) {
+    return Humulinone.isoEquivalentMgPerL(dryHopGPerL, humulinoneFrac, 0.675);
   }
 
   /// Wort that these hops hold back.
   double heldKg(Hop hop, double hopFactor) {
-    double massKg = hop.massG().inside() / 1000 * hopFactor;
+    double massG = hop.massG().inside() * hopFactor;
+    double massKg = massG / G_PER_KG;
     double holdsLPerKg =
         switch (hop.form()) {
           case LEAF, WET_LEAF, PLUG -> leafHoldsLPerKg;
           case PELLET, POWDER -> pelletHoldsLPerKg;
           case EXTRACT -> 0;
         };
-    return massKg * holdsLPerKg * 1.04;
+    return massKg * holdsLPerKg * WORT_KG_PER_L;
   }
 }

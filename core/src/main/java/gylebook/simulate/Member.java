@@ -77,8 +77,8 @@ public final class Member {
   double trackingSec;
 
   Chiller.Kind chiller = Chiller.Kind.NONE;
-  double chillHotFactor;
-  double chillColdFactor;
+  double chillHotKPerW;
+  double chillColdKPerW;
   double chillWortLPerSec;
   double chillWaterLPerSec;
   double chillHeldL;
@@ -206,8 +206,8 @@ public final class Member {
 
   private void chiller(Chiller chiller, Doubts doubts) {
     this.chiller = chiller.kind();
-    chillHotFactor = doubts.of("chiller.hotResistanceFactor", chiller.hotResistanceFactor());
-    chillColdFactor = doubts.of("chiller.coldResistanceFactor", chiller.coldResistanceFactor());
+    chillHotKPerW = doubts.of("chiller.hotKPerW", chiller.hotKPerW());
+    chillColdKPerW = doubts.of("chiller.coldKPerW", chiller.coldKPerW());
     chillWortLPerSec = doubts.of("chiller.wortLPerSec", chiller.wortLPerSec());
     chillWaterLPerSec = doubts.of("chiller.waterLPerSec", chiller.waterLPerSec());
     chillHeldL = Math.max(0, doubts.of("chiller.heldL", chiller.heldL()));

@@ -1,49 +1,52 @@
 package gylebook.simulate;
 
+import gylebook.units.AnyUnit;
+
 /// The eight quantities that the scheme moves; also used for their rates, per second.
+@AnyUnit("holds temperatures, and in other hands their rates per second")
 final class Point {
-  double kettleC;
-  double bedC;
-  double headC;
-  double wallC;
-  double hoseC;
-  double stubC;
-  double probeC;
-  double integralFrac;
+  double kettle;
+  double bed;
+  double head;
+  double wall;
+  double hose;
+  double stub;
+  double probe;
+  double integral;
 
   /// Takes over what the state says.
   void load(BrewState state) {
-    kettleC = state.kettleC;
-    bedC = state.bedC;
-    headC = state.headC;
-    wallC = state.wallC;
-    hoseC = state.hoseC;
-    stubC = state.stubC;
-    probeC = state.probeC;
-    integralFrac = state.integralFrac;
+    kettle = state.kettleC;
+    bed = state.bedC;
+    head = state.headC;
+    wall = state.wallC;
+    hose = state.hoseC;
+    stub = state.stubC;
+    probe = state.probeC;
+    integral = state.integralFrac;
   }
 
   /// Hands over to the state.
   void store(BrewState state) {
-    state.kettleC = kettleC;
-    state.bedC = bedC;
-    state.headC = headC;
-    state.wallC = wallC;
-    state.hoseC = hoseC;
-    state.stubC = stubC;
-    state.probeC = probeC;
-    state.integralFrac = integralFrac;
+    state.kettleC = kettle;
+    state.bedC = bed;
+    state.headC = head;
+    state.wallC = wall;
+    state.hoseC = hose;
+    state.stubC = stub;
+    state.probeC = probe;
+    state.integralFrac = integral;
   }
 
   /// `from + a slope`.
-  void sum(Point from, double aSec, Point slope) {
-    kettleC = from.kettleC + aSec * slope.kettleC;
-    bedC = from.bedC + aSec * slope.bedC;
-    headC = from.headC + aSec * slope.headC;
-    wallC = from.wallC + aSec * slope.wallC;
-    hoseC = from.hoseC + aSec * slope.hoseC;
-    stubC = from.stubC + aSec * slope.stubC;
-    probeC = from.probeC + aSec * slope.probeC;
-    integralFrac = from.integralFrac + aSec * slope.integralFrac;
+  void sum(Point from, double a, Point slope) {
+    kettle = from.kettle + a * slope.kettle;
+    bed = from.bed + a * slope.bed;
+    head = from.head + a * slope.head;
+    wall = from.wall + a * slope.wall;
+    hose = from.hose + a * slope.hose;
+    stub = from.stub + a * slope.stub;
+    probe = from.probe + a * slope.probe;
+    integral = from.integral + a * slope.integral;
   }
 }

@@ -1,5 +1,7 @@
 package gylebook.simulate;
 
+import gylebook.science.Require;
+
 /// What the brewer sets on the day: the planner's answer.
 ///
 /// @param liquorL cold liquor into the kettle
@@ -20,8 +22,8 @@ public record Settings(
 
   /// Refuses what cannot be set.
   public Settings {
-    positive("The liquor", liquorL);
-    positive("The grist's factor", gristFactor);
+    Require.above0("The liquor", liquorL);
+    Require.above0("The grist's factor", gristFactor);
     if (!(boilDutyFrac >= 0 && boilDutyFrac <= 1)) {
       throw new IllegalArgumentException(
           "The boil's duty is " + boilDutyFrac + "; it must lie between 0 and 1.");
@@ -35,12 +37,6 @@ public record Settings(
               + " L, strike "
               + strikeC
               + " C: each must be a number, and the first two not below 0.");
-    }
-  }
-
-  private static void positive(String what, double valueNumber) {
-    if (!(valueNumber > 0) || Double.isInfinite(valueNumber)) {
-      throw new IllegalArgumentException(what + " is " + valueNumber + "; it must be above 0.");
     }
   }
 

@@ -25,8 +25,8 @@ public final class Simulator {
   private final Deeds deeds = new Deeds(flows);
   private final Thermal thermal = new Thermal();
   private final Point before = new Point();
-  private final double[] lineFrom = new double[DayLog.Line.values().length];
-  private final double[] lineTo = new double[DayLog.Line.values().length];
+  private final double[] lineFromNumber = new double[DayLog.Line.values().length];
+  private final double[] lineToNumber = new double[DayLog.Line.values().length];
 
   private Member member = new Member();
   private BrewState state = new BrewState();
@@ -103,9 +103,9 @@ public final class Simulator {
     while (!ended && state.clockSec < endSec - 1e-6) {
       refresh(leg, false);
       double cappedSec = Math.min(stepSec, stepMostSec(leg));
-      double takenSec = step(leg, Math.min(cappedSec, endSec - state.clockSec));
+      double takenSec = steppedSec(leg, Math.min(cappedSec, endSec - state.clockSec));
       ended = reached(leg);
-      stepSec = Math.max(FIRST_SEC, Math.min(takenSec * growth, 5 * takenSec));
+      stepSec = Math.max(FIRST_SEC, Math.min(takenSec * growthFactor, 5 * takenSec));
       if (landed) {
         stepSec = FIRST_SEC;
       }
@@ -118,7 +118,7 @@ public final class Simulator {
     log.milestone(leg.key(), state, member, flows);
   }
 
-  private double growth = 1;
+  private double growthFactor = 1;
   private boolean landed;
 
   private static double mostSec(Leg leg) {
@@ -155,7 +155,7 @@ public final class Simulator {
   }
 
   /// One step, no longer than asked; shorter where the error or an event wants it.
-  private double step(Leg leg, double askedSec) {
+  private double steppedSec(Leg leg, double askedSec) {
     boolean boiling = state.boiling;
     before.load(state);
     thermal.start(state);
@@ -165,7 +165,7 @@ public final class Simulator {
     landed = false;
     double errorRatio = 0;
     for (int tries = 0; tries < 60; tries++) {
-      errorRatio = thermal.tried(stepSec, toleranceK, boiling);
+      errorRatio = thermal.triedErrorRatio(stepSec, toleranceK, boiling);
       if (errorRatio > 1 && stepSec > LEAST_SEC) {
         stepSec *= Math.max(0.2, 0.85 / Math.sqrt(errorRatio));
         continue;
@@ -180,7 +180,7 @@ public final class Simulator {
       }
       break;
     }
-    growth = errorRatio > 0 ? Math.min(5, 0.85 / Math.sqrt(errorRatio)) : 5;
+    growthFactor = errorRatio > 0 ? Math.min(5, 0.85 / Math.sqrt(errorRatio)) : 5;
     close(leg, stepSec, boilsC);
     return stepSec;
   }
@@ -201,15 +201,15 @@ public final class Simulator {
   private void close(Leg leg, double stepSec, double boilsC) {
     double startSec = state.clockSec;
     if (log.keepsLines() && startSec == 0) {
-      look(lineTo);
+      Look.at(state, member, flows, lineToNumber);
     }
-    System.arraycopy(lineTo, 0, lineFrom, 0, lineTo.length);
+    System.arraycopy(lineToNumber, 0, lineFromNumber, 0, lineToNumber.length);
     steps++;
     thermal.book(state, stepSec);
-    double kettleMidC = (before.kettleC + state.kettleC) / 2;
-    double bedMidC = (before.bedC + state.bedC) / 2;
+    double kettleMidC = (before.kettle + state.kettleC) / 2;
+    double bedMidC = (before.bed + state.bedC) / 2;
     double steamKgPerSec = thermal.steamKgPerSec(state);
-    steamKgPerSec += boil(stepSec, boilsC);
+    steamKgPerSec += boilKgPerSec(stepSec, boilsC);
     if (state.bagIn) {
       double heldJ = solidsAndExtractJ();
       Chemistry.mash(state, flows, stepSec, bedMidC, kettleMidC);
@@ -234,8 +234,8 @@ public final class Simulator {
     state.clockSec = startSec + stepSec;
     watch(leg);
     if (log.keepsLines()) {
-      look(lineTo);
-      log.line(startSec, lineFrom, state.clockSec, lineTo);
+      Look.at(state, member, flows, lineToNumber);
+      log.line(startSec, lineFromNumber, state.clockSec, lineToNumber);
     }
   }
 
@@ -248,7 +248,7 @@ public final class Simulator {
   }
 
   /// Holds the kettle at its boiling point and turns what is left over into steam.
-  private double boil(double stepSec, double boilsC) {
+  private double boilKgPerSec(double stepSec, double boilsC) {
     if (!state.boiling) {
       if (state.kettleC >= boilsC - FOUND_K && !state.bagIn) {
         state.boiling = thermal.surplusW(state) > 0;
@@ -275,16 +275,6 @@ public final class Simulator {
       case Leg.Until.CooledTo cooled -> state.kettleC <= cooled.wortC() + FOUND_K;
       case Leg.Until.RunOff _ -> Casting.dry(state, member);
     };
-  }
-
-  private void look(double[] to) {
-    to[DayLog.Line.WORT_C.ordinal()] = state.kettleC;
-    to[DayLog.Line.GRAIN_C.ordinal()] = state.bagIn ? state.bedC : Double.NaN;
-    to[DayLog.Line.READ_C.ordinal()] = state.probeC + member.probeBiasK;
-    to[DayLog.Line.OUTSIDE_M.ordinal()] = Views.outsideM(state, member, flows);
-    to[DayLog.Line.DUTY_FRAC.ordinal()] = state.dutyFrac;
-    to[DayLog.Line.WORT_PLATO.ordinal()] =
-        state.extractKg() > 0 ? Views.wortPlato(state, flows) : Double.NaN;
   }
 
   /// Keeps the extremes that the guards speak of.

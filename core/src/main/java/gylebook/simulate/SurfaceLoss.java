@@ -3,6 +3,7 @@ package gylebook.simulate;
 import gylebook.science.Evaporation;
 import gylebook.science.LatentHeat;
 import gylebook.science.Saturation;
+import gylebook.units.AnyUnit;
 
 /// Steam and its heat from this member's open surface, tabulated over temperature.
 ///
@@ -11,6 +12,7 @@ import gylebook.science.Saturation;
 final class SurfaceLoss {
   private static final int LEAST_C = 0;
   private static final int COUNT = 109;
+  private static final double SPACING_K = 1;
   static final RateTable SATURATION_KPA = new RateTable(0.1, SurfaceLoss::saturationKpa);
   private static final RateTable LATENT_J_PER_KG = new RateTable(1, SurfaceLoss::latentJPerKg);
 
@@ -46,24 +48,30 @@ final class SurfaceLoss {
   }
 
   double steamKgPerSec(double wortC) {
-    return between(steamKgPerSec, wortC);
+    return Row.at(steamKgPerSec, wortC);
   }
 
   double steamW(double wortC) {
-    return between(steamW, wortC);
+    return Row.at(steamW, wortC);
   }
 
   double steamWPerK(double wortC) {
-    int i = index(wortC);
-    return steamW[i + 1] - steamW[i];
+    int i = Row.index(wortC);
+    return (steamW[i + 1] - steamW[i]) / SPACING_K;
   }
 
-  private static double between(double[] table, double wortC) {
-    int i = index(wortC);
-    return table[i] + (wortC - LEAST_C - i) * (table[i + 1] - table[i]);
-  }
+  /// Looks up one row of the table.
+  @AnyUnit("rows of steam and of its heat")
+  private static final class Row {
+    private Row() {}
 
-  private static int index(double wortC) {
-    return Math.max(0, Math.min((int) (wortC - LEAST_C), COUNT - 2));
+    static double at(double[] row, double wortC) {
+      int i = index(wortC);
+      return row[i] + (wortC - LEAST_C - i) * (row[i + 1] - row[i]);
+    }
+
+    static int index(double wortC) {
+      return Math.max(0, Math.min((int) (wortC - LEAST_C), COUNT - 2));
+    }
   }
 }

@@ -96,21 +96,21 @@ final class Thermal {
   /// Starts a step from the state: its rates, and which clamp holds.
   void start(BrewState state) {
     at.load(state);
-    dutyStartFrac = rates(at, state.boiling, rate);
+    dutyStartFrac = ratesAndDutyFrac(at, state.boiling, rate);
     double askedFrac = askedFrac(at);
     saturated = !automatic || askedFrac <= 0 || askedFrac >= 1;
   }
 
   /// Tries a step of this length; gives the error estimate as a multiple of the tolerance.
-  double tried(double stepSec, double toleranceK, boolean boiling) {
-    double s = GAMMA_NUMBER * stepSec;
-    eliminate(s);
-    solve(rate, s, boiling, k1);
+  double triedErrorRatio(double stepSec, double toleranceK, boolean boiling) {
+    double implicitSec = GAMMA_NUMBER * stepSec;
+    eliminate(implicitSec);
+    solve(rate, implicitSec, boiling, k1);
     trial.sum(at, stepSec, k1);
-    dutyEndFrac = rates(trial, boiling, rate2);
+    dutyEndFrac = ratesAndDutyFrac(trial, boiling, rate2);
     rate2.sum(rate2, -2, k1);
-    solve(rate2, s, boiling, k2);
-    return error(stepSec) / toleranceK;
+    solve(rate2, implicitSec, boiling, k2);
+    return errorK(stepSec) / toleranceK;
   }
 
   /// Writes the end of the tried step into the state.
@@ -122,11 +122,11 @@ final class Thermal {
 
   /// Books what the landed step cost.
   void book(BrewState state, double stepSec) {
-    double topStartC = bagIn ? at.headC : at.kettleC;
+    double topStartC = bagIn ? at.head : at.kettle;
     double topEndC = bagIn ? state.headC : state.kettleC;
-    double wallMeanC = (at.wallC + state.wallC) / 2;
-    double kettleMeanC = (at.kettleC + state.kettleC) / 2;
-    double hoseMeanC = (at.hoseC + state.hoseC) / 2;
+    double wallMeanC = (at.wall + state.wallC) / 2;
+    double kettleMeanC = (at.kettle + state.kettleC) / 2;
+    double hoseMeanC = (at.hose + state.hoseC) / 2;
     state.dutyFrac = (dutyStartFrac + dutyEndFrac) / 2;
     state.elementJ += state.dutyFrac * member.elementW * stepSec;
     state.wallLossJ += member.wallWPerK * (wallMeanC - member.roomC) * stepSec;
@@ -137,7 +137,7 @@ final class Thermal {
 
   /// Steam that leaves past the lid, averaged over the tried step; the boil's own comes on top.
   double steamKgPerSec(BrewState end) {
-    double startC = bagIn ? at.headC : at.kettleC;
+    double startC = bagIn ? at.head : at.kettle;
     double endC = bagIn ? end.headC : end.kettleC;
     return steamFrac
         * (member.surfaceLoss.steamKgPerSec(startC) + member.surfaceLoss.steamKgPerSec(endC))
@@ -152,7 +152,7 @@ final class Thermal {
   }
 
   private double askedFrac(Point p) {
-    return member.gainFracPerK * (setC - p.probeC - member.probeBiasK) + p.integralFrac;
+    return member.gainFracPerK * (setC - p.probe - member.probeBiasK) + p.integral;
   }
 
   private double dutyFrac(Point p) {
@@ -168,52 +168,51 @@ final class Thermal {
   }
 
   private double kettleW(Point p, double dutyFrac) {
-    double k = p.kettleC;
+    double k = p.kettle;
     double netW =
         dutyFrac * member.elementW
-            - member.wortToWallWPerK * (k - p.wallC)
-            - (bagWPerK + bedFlowWPerK + mixWPerK) * (k - p.bedC)
-            - spillWPerK * (k - p.headC)
-            - returnWPerK * (k - p.hoseC)
+            - member.wortToWallWPerK * (k - p.wall)
+            - (bagWPerK + bedFlowWPerK + mixWPerK) * (k - p.bed)
+            - spillWPerK * (k - p.head)
+            - returnWPerK * (k - p.hose)
             - chillWPerK * (k - chillC);
     return bagIn ? netW : netW - surfaceW(k);
   }
 
   private double placeC(Point p) {
     return switch (member.place) {
-      case SUCTION -> p.stubC;
-      case RETURN -> p.hoseC;
-      case KETTLE -> p.kettleC;
-      case BED -> bagIn ? p.bedC : p.kettleC;
+      case SUCTION -> p.stub;
+      case RETURN -> p.hose;
+      case KETTLE -> p.kettle;
+      case BED -> bagIn ? p.bed : p.kettle;
     };
   }
 
   /// The rates of change at a point; gives the duty there.
-  private double rates(Point p, boolean boiling, Point to) {
+  private double ratesAndDutyFrac(Point p, boolean boiling, Point to) {
     double dutyFrac = dutyFrac(p);
-    to.kettleC = boiling ? 0 : kettleW(p, dutyFrac) / kettleJPerK;
+    to.kettle = boiling ? 0 : kettleW(p, dutyFrac) / kettleJPerK;
     if (bagIn) {
-      to.headC =
-          (loopWPerK * (p.hoseC - p.headC) + mixWPerK * (p.bedC - p.headC) - surfaceW(p.headC))
+      to.head =
+          (loopWPerK * (p.hose - p.head) + mixWPerK * (p.bed - p.head) - surfaceW(p.head))
               / headJPerK;
-      to.bedC =
-          ((bagWPerK + mixWPerK) * (p.kettleC - p.bedC)
-                  + (bedFlowWPerK + mixWPerK) * (p.headC - p.bedC))
+      to.bed =
+          ((bagWPerK + mixWPerK) * (p.kettle - p.bed)
+                  + (bedFlowWPerK + mixWPerK) * (p.head - p.bed))
               / bedJPerK;
     } else {
-      to.headC = 0;
-      to.bedC = 0;
+      to.head = 0;
+      to.bed = 0;
     }
-    to.wallC =
-        (member.wortToWallWPerK * (p.kettleC - p.wallC)
-                - member.wallWPerK * (p.wallC - member.roomC))
+    to.wall =
+        (member.wortToWallWPerK * (p.kettle - p.wall) - member.wallWPerK * (p.wall - member.roomC))
             / member.steelJPerK;
-    double hoseTargetC = member.roomC + hoseKeepsFrac * (p.kettleC - member.roomC);
-    to.hoseC = hosePerSec * (hoseTargetC - p.hoseC);
-    double stubTargetC = member.roomC + stubKeepsFrac * (p.kettleC - member.roomC);
-    to.stubC = stubPerSec * (stubTargetC - p.stubC);
-    to.probeC = (placeC(p) - p.probeC) / member.probeLagSec;
-    to.integralFrac = integralPerSec(p, dutyFrac);
+    double hoseTargetC = member.roomC + hoseKeepsFrac * (p.kettle - member.roomC);
+    to.hose = hosePerSec * (hoseTargetC - p.hose);
+    double stubTargetC = member.roomC + stubKeepsFrac * (p.kettle - member.roomC);
+    to.stub = stubPerSec * (stubTargetC - p.stub);
+    to.probe = (placeC(p) - p.probe) / member.probeLagSec;
+    to.integral = integralPerSec(p, dutyFrac);
     return dutyFrac;
   }
 
@@ -221,21 +220,22 @@ final class Thermal {
     if (!automatic) {
       return 0;
     }
-    double errorK = setC - p.probeC - member.probeBiasK;
+    double errorK = setC - p.probe - member.probeBiasK;
     return member.gainFracPerK * errorK / member.integralSec
         + (dutyFrac - askedFrac(p)) / member.trackingSec;
   }
 
   /// The gains of every chain for `s = gamma h`.
-  private void eliminate(double s) {
+  private void eliminate(double implicitSec) {
     Chain c = chain;
-    c.hoseDivFactor = 1 / (1 + s * hosePerSec);
-    c.hoseGainFactor = s * hosePerSec * hoseKeepsFrac * c.hoseDivFactor;
-    c.wallDivFactor = 1 / (1 + s * (member.wortToWallWPerK + member.wallWPerK) / member.steelJPerK);
-    c.wallGainFactor = s * member.wortToWallWPerK / member.steelJPerK * c.wallDivFactor;
-    c.stubDivFactor = 1 / (1 + s * stubPerSec);
-    c.stubGainFactor = s * stubPerSec * stubKeepsFrac * c.stubDivFactor;
-    eliminateBed(s);
+    c.hoseDivFactor = 1 / (1 + implicitSec * hosePerSec);
+    c.hoseGainFactor = implicitSec * hosePerSec * hoseKeepsFrac * c.hoseDivFactor;
+    c.wallDivFactor =
+        1 / (1 + implicitSec * (member.wortToWallWPerK + member.wallWPerK) / member.steelJPerK);
+    c.wallGainFactor = implicitSec * member.wortToWallWPerK / member.steelJPerK * c.wallDivFactor;
+    c.stubDivFactor = 1 / (1 + implicitSec * stubPerSec);
+    c.stubGainFactor = implicitSec * stubPerSec * stubKeepsFrac * c.stubDivFactor;
+    eliminateBed(implicitSec);
     double placeGain =
         switch (member.place) {
           case SUCTION -> c.stubGainFactor;
@@ -243,10 +243,10 @@ final class Thermal {
           case KETTLE -> 1;
           case BED -> bagIn ? c.bedGainFactor : 1;
         };
-    c.probeDivFactor = 1 / (1 + s / member.probeLagSec);
-    c.probeGainFactor = s / member.probeLagSec * placeGain * c.probeDivFactor;
-    eliminateControl(s);
-    double topWPerK = bagIn ? 0 : surfaceSlopeWPerK(at.kettleC);
+    c.probeDivFactor = 1 / (1 + implicitSec / member.probeLagSec);
+    c.probeGainFactor = implicitSec / member.probeLagSec * placeGain * c.probeDivFactor;
+    eliminateControl(implicitSec);
+    double topWPerK = bagIn ? 0 : surfaceSlopeWPerK(at.kettle);
     double couplingWPerK =
         member.wortToWallWPerK * (1 - c.wallGainFactor)
             + (bagWPerK + bedFlowWPerK + mixWPerK) * (1 - c.bedGainFactor)
@@ -254,59 +254,60 @@ final class Thermal {
             + returnWPerK * (1 - c.hoseGainFactor)
             + chillWPerK
             + topWPerK
-            - member.elementW * c.dutyGainFactor;
-    c.kettleDivFactor = 1 / (1 + s * couplingWPerK / kettleJPerK);
+            - member.elementW * c.dutyGainFracPerK;
+    c.kettleDivFactor = 1 / (1 + implicitSec * couplingWPerK / kettleJPerK);
   }
 
-  private void eliminateBed(double s) {
+  private void eliminateBed(double implicitSec) {
     Chain c = chain;
     if (!bagIn) {
       c.headGainFactor = 0;
       c.bedGainFactor = 0;
       return;
     }
-    double headWPerK = loopWPerK + mixWPerK + surfaceSlopeWPerK(at.headC);
-    c.headDivFactor = 1 / (1 + s * headWPerK / headJPerK);
-    c.headHoseFactor = s * loopWPerK / headJPerK * c.headDivFactor;
-    c.headBedFactor = s * mixWPerK / headJPerK * c.headDivFactor;
+    double headWPerK = loopWPerK + mixWPerK + surfaceSlopeWPerK(at.head);
+    c.headDivFactor = 1 / (1 + implicitSec * headWPerK / headJPerK);
+    c.headHoseFactor = implicitSec * loopWPerK / headJPerK * c.headDivFactor;
+    c.headBedFactor = implicitSec * mixWPerK / headJPerK * c.headDivFactor;
     double bedWPerK = bagWPerK + bedFlowWPerK + 2 * mixWPerK;
-    c.bedKettleFactor = s * (bagWPerK + mixWPerK) / bedJPerK;
-    c.bedHeadFactor = s * (bedFlowWPerK + mixWPerK) / bedJPerK;
-    c.bedDivFactor = 1 / (1 + s * bedWPerK / bedJPerK - c.bedHeadFactor * c.headBedFactor);
+    c.bedKettleFactor = implicitSec * (bagWPerK + mixWPerK) / bedJPerK;
+    c.bedHeadFactor = implicitSec * (bedFlowWPerK + mixWPerK) / bedJPerK;
+    c.bedDivFactor =
+        1 / (1 + implicitSec * bedWPerK / bedJPerK - c.bedHeadFactor * c.headBedFactor);
     c.bedGainFactor =
         (c.bedKettleFactor + c.bedHeadFactor * c.headHoseFactor * c.hoseGainFactor)
             * c.bedDivFactor;
     c.headGainFactor = c.headHoseFactor * c.hoseGainFactor + c.headBedFactor * c.bedGainFactor;
   }
 
-  private void eliminateControl(double s) {
+  private void eliminateControl(double implicitSec) {
     Chain c = chain;
     double gain = member.gainFracPerK;
     if (saturated) {
-      c.integralDivFactor = automatic ? 1 / (1 + s / member.trackingSec) : 1;
+      c.integralDivFactor = automatic ? 1 / (1 + implicitSec / member.trackingSec) : 1;
       c.integralProbeFactor =
-          automatic ? s * gain * (1 / member.trackingSec - 1 / member.integralSec) : 0;
+          automatic ? implicitSec * gain * (1 / member.trackingSec - 1 / member.integralSec) : 0;
       c.dutyProbeFactor = 0;
-      c.dutyGainFactor = 0;
+      c.dutyGainFracPerK = 0;
     } else {
       c.integralDivFactor = 1;
-      c.integralProbeFactor = -s * gain / member.integralSec;
-      c.dutyProbeFactor = -gain * (1 + s / member.integralSec);
-      c.dutyGainFactor = c.dutyProbeFactor * c.probeGainFactor;
+      c.integralProbeFactor = -implicitSec * gain / member.integralSec;
+      c.dutyProbeFactor = -gain * (1 + implicitSec / member.integralSec);
+      c.dutyGainFracPerK = c.dutyProbeFactor * c.probeGainFactor;
     }
   }
 
   /// Solves `(I - gamma h J) k = r` down the chains and back.
-  private void solve(Point r, double s, boolean boiling, Point k) {
+  private void solve(Point r, double implicitSec, boolean boiling, Point k) {
     Chain c = chain;
-    double hose = r.hoseC * c.hoseDivFactor;
-    double wall = r.wallC * c.wallDivFactor;
-    double stub = r.stubC * c.stubDivFactor;
+    double hose = r.hose * c.hoseDivFactor;
+    double wall = r.wall * c.wallDivFactor;
+    double stub = r.stub * c.stubDivFactor;
     double head = 0;
     double bed = 0;
     if (bagIn) {
-      double headAlone = r.headC * c.headDivFactor + c.headHoseFactor * hose;
-      bed = (r.bedC + c.bedHeadFactor * headAlone) * c.bedDivFactor;
+      double headAlone = r.head * c.headDivFactor + c.headHoseFactor * hose;
+      bed = (r.bed + c.bedHeadFactor * headAlone) * c.bedDivFactor;
       head = headAlone + c.headBedFactor * bed;
     }
     double place =
@@ -316,13 +317,13 @@ final class Thermal {
           case KETTLE -> 0;
           case BED -> bed;
         };
-    double probe = (r.probeC + s / member.probeLagSec * place) * c.probeDivFactor;
-    double duty = saturated ? 0 : r.integralFrac + c.dutyProbeFactor * probe;
+    double probe = (r.probe + implicitSec / member.probeLagSec * place) * c.probeDivFactor;
+    double duty = saturated ? 0 : r.integral + c.dutyProbeFactor * probe;
     double kettle =
         boiling
             ? 0
-            : (r.kettleC
-                    + s
+            : (r.kettle
+                    + implicitSec
                         / kettleJPerK
                         * (member.elementW * duty
                             + member.wortToWallWPerK * wall
@@ -330,25 +331,25 @@ final class Thermal {
                             + spillWPerK * head
                             + returnWPerK * hose))
                 * c.kettleDivFactor;
-    k.kettleC = kettle;
-    k.hoseC = hose + c.hoseGainFactor * kettle;
-    k.wallC = wall + c.wallGainFactor * kettle;
-    k.stubC = stub + c.stubGainFactor * kettle;
-    k.headC = head + c.headGainFactor * kettle;
-    k.bedC = bed + c.bedGainFactor * kettle;
-    k.probeC = probe + c.probeGainFactor * kettle;
-    k.integralFrac = (r.integralFrac + c.integralProbeFactor * k.probeC) * c.integralDivFactor;
+    k.kettle = kettle;
+    k.hose = hose + c.hoseGainFactor * kettle;
+    k.wall = wall + c.wallGainFactor * kettle;
+    k.stub = stub + c.stubGainFactor * kettle;
+    k.head = head + c.headGainFactor * kettle;
+    k.bed = bed + c.bedGainFactor * kettle;
+    k.probe = probe + c.probeGainFactor * kettle;
+    k.integral = (r.integral + c.integralProbeFactor * k.probe) * c.integralDivFactor;
   }
 
   /// Largest estimated error of the temperatures that steer anything, in kelvin.
-  private double error(double stepSec) {
+  private double errorK(double stepSec) {
     double half = stepSec / 2;
-    double worst = Math.abs(k1.kettleC + k2.kettleC);
-    worst = Math.max(worst, Math.abs(k1.bedC + k2.bedC));
-    worst = Math.max(worst, Math.abs(k1.headC + k2.headC));
-    worst = Math.max(worst, Math.abs(k1.wallC + k2.wallC) / 4);
+    double worst = Math.abs(k1.kettle + k2.kettle);
+    worst = Math.max(worst, Math.abs(k1.bed + k2.bed));
+    worst = Math.max(worst, Math.abs(k1.head + k2.head));
+    worst = Math.max(worst, Math.abs(k1.wall + k2.wall) / 4);
     if (automatic) {
-      worst = Math.max(worst, Math.abs(k1.probeC + k2.probeC));
+      worst = Math.max(worst, Math.abs(k1.probe + k2.probe));
     }
     return half * worst;
   }

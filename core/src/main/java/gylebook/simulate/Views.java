@@ -5,6 +5,10 @@ import gylebook.units.ExtractScale;
 
 /// What a brewer sees of the state: litres, levels, strengths.
 final class Views {
+  static final double L_PER_M3 = 1000;
+  static final double PLATO_PER_FRAC = 100;
+  private static final double WORT_KG_PER_L = 1.0;
+
   private Views() {}
 
   /// Liquid and goods in the vessel as they stand.
@@ -25,18 +29,19 @@ final class Views {
   /// Strength of the wort in the kettle.
   static double wortPlato(BrewState state, Flows flows) {
     double kettleSideKg = flows.kettleKg + flows.headKg;
-    return kettleSideKg > 0 ? 100 * state.kettleExtractKg / kettleSideKg : 0;
+    return kettleSideKg > 0 ? PLATO_PER_FRAC * (state.kettleExtractKg / kettleSideKg) : 0;
   }
 
   /// Depth of the bed.
   static double bedDepthM(BrewState state, Member member) {
-    double bedL = (member.bedKgPerKg + member.displacementLPerKg) * state.grainKg;
-    return bedL / 1000 / member.bedM2;
+    double wortL = member.bedKgPerKg * state.grainKg / WORT_KG_PER_L;
+    double bedL = wortL + member.displacementLPerKg * state.grainKg;
+    return bedL / L_PER_M3 / member.bedM2;
   }
 
   /// Level at rest above the floor.
   static double restM(BrewState state, Member member) {
-    return hotL(state, member) / 1000 / member.surfaceM2;
+    return hotL(state, member) / L_PER_M3 / member.surfaceM2;
   }
 
   /// Level round the bag, where the element is, while the pump draws it down.
@@ -47,6 +52,7 @@ final class Views {
 
   /// Specific gravity of a strength.
   static double sg(double extractFrac) {
-    return ExtractScale.sgFromPlato(100 * extractFrac);
+    double wortPlato = PLATO_PER_FRAC * extractFrac;
+    return ExtractScale.sgFromPlato(wortPlato);
   }
 }

@@ -19,7 +19,7 @@ final class Chain {
   double bedGainFactor;
   double probeGainFactor;
   double dutyGainFracPerK;
-  double dutyProbeFactor;
+  double dutyProbeFracPerK;
   double integralProbeFactor;
   double integralDivFactor;
   double kettleDivFactor;

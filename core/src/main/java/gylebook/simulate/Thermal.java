@@ -287,13 +287,13 @@ final class Thermal {
       c.integralDivFactor = automatic ? 1 / (1 + implicitSec / member.trackingSec) : 1;
       c.integralProbeFactor =
           automatic ? implicitSec * gain * (1 / member.trackingSec - 1 / member.integralSec) : 0;
-      c.dutyProbeFactor = 0;
+      c.dutyProbeFracPerK = 0;
       c.dutyGainFracPerK = 0;
     } else {
       c.integralDivFactor = 1;
       c.integralProbeFactor = -implicitSec * gain / member.integralSec;
-      c.dutyProbeFactor = -gain * (1 + implicitSec / member.integralSec);
-      c.dutyGainFracPerK = c.dutyProbeFactor * c.probeGainFactor;
+      c.dutyProbeFracPerK = -gain * (1 + implicitSec / member.integralSec);
+      c.dutyGainFracPerK = c.dutyProbeFracPerK * c.probeGainFactor;
     }
   }
 
@@ -318,7 +318,7 @@ final class Thermal {
           case BED -> bed;
         };
     double probe = (r.probe + implicitSec / member.probeLagSec * place) * c.probeDivFactor;
-    double duty = saturated ? 0 : r.integral + c.dutyProbeFactor * probe;
+    double duty = saturated ? 0 : r.integral + c.dutyProbeFracPerK * probe;
     double kettle =
         boiling
             ? 0

@@ -70,4 +70,18 @@ public record Recipe(
         name, wanted, invented, aim, newGrist, liquor, rests, boil, stands, newHops, others, yeast,
         ferment, pack, notes, elsewhere, kept);
   }
+
+  /// The same beer aimed elsewhere.
+  public Recipe withAim(Aim newAim) {
+    return new Recipe(
+        name, wanted, invented, newAim, grist, liquor, rests, boil, stands, hops, others, yeast,
+        ferment, pack, notes, elsewhere, kept);
+  }
+
+  /// The same beer with another boil.
+  public Recipe withBoil(Boil newBoil) {
+    return new Recipe(
+        name, wanted, invented, aim, grist, liquor, rests, newBoil, stands, hops, others, yeast,
+        ferment, pack, notes, elsewhere, kept);
+  }
 }

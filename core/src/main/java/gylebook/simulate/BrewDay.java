@@ -19,7 +19,7 @@ import java.util.List;
 public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
 
   private static final double HOUR_SEC = 3600;
-  private static final double MOST_HEATING_SEC = 8 * HOUR_SEC;
+  private static final double MOST_HEATING_SEC = 5 * HOUR_SEC;
   private static final double MOST_COOLING_SEC = 24 * HOUR_SEC;
   // From the switch to the first wort leaving: whirl, coupling the hoses (assumed).
   private static final double KNOCK_OUT_SEC = 300;
@@ -38,7 +38,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     strike(day);
     mash(day, member, lots);
     bagOut(day, member, lots);
-    boil(day, lots);
+    boil(day, lots, Math.max(settings.boilDutyFrac(), member.rollingDutyFrac()));
     afterBoil(day, member, lots);
     return day;
   }
@@ -96,8 +96,20 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     day.add(Leg.idle("bagOut", member.drainSec));
   }
 
-  private void boil(List<Action> day, Lots lots) {
-    day.add(byHand("boilReached", 1, Leg.Pump.OFF, new Leg.Until.Boils()));
+  /// Who sees the boil stop turns the duty up: no member boils below what rolls.
+  private void boil(List<Action> day, Lots lots, double dutyFrac) {
+    // With the lid on: an open kettle on a small element may never boil.
+    day.add(
+        new Leg(
+            "boilReached",
+            new Leg.Drive.ByHand(1),
+            Leg.Pump.OFF,
+            true,
+            false,
+            false,
+            false,
+            new Leg.Until.Boils(),
+            MOST_HEATING_SEC));
     double boilSec = recipe.boil().holdSec().inside();
     List<Integer> order = new ArrayList<>();
     List<Hop> hops = recipe.hops();
@@ -112,25 +124,26 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     for (int i : order) {
       double atLeftSec = Math.min(leftSec, leftSec(i));
       if (!sweetened && atLeftSec < EXTRACT_LEFT_SEC) {
-        leftSec = sweetenedLeftSec(day, lots, leftSec);
+        leftSec = sweetenedLeftSec(day, lots, leftSec, dutyFrac);
         atLeftSec = Math.min(leftSec, atLeftSec);
         sweetened = true;
       }
-      day.add(boiling("hop." + i, leftSec - atLeftSec));
+      day.add(boiling("hop." + i, leftSec - atLeftSec, dutyFrac));
       leftSec = atLeftSec;
       day.add(hop(i, lots));
     }
     if (!sweetened) {
-      leftSec = sweetenedLeftSec(day, lots, leftSec);
+      leftSec = sweetenedLeftSec(day, lots, leftSec, dutyFrac);
     }
-    day.add(boiling("flameOut", leftSec));
+    day.add(boiling("flameOut", leftSec, dutyFrac));
     addHops(day, lots, when -> when instanceof Hop.When.FlameOut);
   }
 
   /// Sugar and extract go in ten minutes before the end, or at once when less is left.
-  private double sweetenedLeftSec(List<Action> day, Lots lots, double leftSec) {
+  private double sweetenedLeftSec(
+      List<Action> day, Lots lots, double leftSec, double dutyFrac) {
     double atLeftSec = Math.min(leftSec, EXTRACT_LEFT_SEC);
-    day.add(boiling("sugarIn", leftSec - atLeftSec));
+    day.add(boiling("sugarIn", leftSec - atLeftSec, dutyFrac));
     day.add(new Action.AddExtract(lots.kettleExtractKg, lots.kettleWaterKg, 0.95));
     return atLeftSec;
   }
@@ -207,8 +220,8 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     return new Action.AddHops(number, lots.alphaMg[number], lots.heldKg(hop, settings.hopFactor()));
   }
 
-  private Leg boiling(String key, double holdSec) {
-    return byHand(key, settings.boilDutyFrac(), Leg.Pump.OFF, new Leg.Until.After(holdSec));
+  private static Leg boiling(String key, double holdSec, double dutyFrac) {
+    return byHand(key, dutyFrac, Leg.Pump.OFF, new Leg.Until.After(holdSec));
   }
 
   private static Leg automatic(String key, double setC, Leg.Until until, double mostSec) {

@@ -54,6 +54,8 @@ final class Harvest {
     put(Outcome.HEAT_UP, log.at("strikeReady", DayLog.Column.AT_SEC));
     put(Outcome.DOUGH_IN, log.at("doughedIn", DayLog.Column.GRAIN_C));
     put(Outcome.GRAIN_MEAN, log.grainMeanC / Math.max(1, log.grainMeanSec));
+    boolean rests = !day.recipe().rests().isEmpty();
+    put(Outcome.GRAIN_HELD, log.at(rests ? "rest.0" : "settled", DayLog.Column.GRAIN_C));
     put(Outcome.FIRST_WORT, log.at("mashDone", DayLog.Column.WORT_PLATO));
     double leftKg = state.bagUndissolvedKg - lots.maltKg * (1 - lots.maltMoistureFrac);
     put(Outcome.CONVERSION, lots.maltPotentialKg > 0 ? -leftKg / lots.maltPotentialKg : 0);
@@ -77,6 +79,8 @@ final class Harvest {
     double steamL = steamKg / WortDensity.wortKgPerL(0, 20);
     put(Outcome.BOIL_OFF, steamL);
     put(Outcome.BOIL_OFF_RATE, boilSec > 0 ? steamL / boilSec * 3600 : 0);
+    put(Outcome.ROLLING, member.rollingDutyFrac());
+    put(Outcome.BOIL_HELD, log.at("flameOut", DayLog.Column.WORT_C));
     put(Outcome.POST_BOIL_COLD, log.at("flameOut", DayLog.Column.COLD_L));
     put(Outcome.POST_BOIL_HOT, log.at("flameOut", DayLog.Column.HOT_L));
   }

@@ -20,6 +20,9 @@ import gylebook.science.Saturation;
 ///
 /// A scratch object, filled anew for each member, so that no object graph hangs on a member.
 public final class Member {
+  // A tenth more than the losses shows as movement all over the surface (assumed).
+  private static final double ROLLING_RATIO = 1.1;
+
   /// An empty one, to be filled.
   public Member() {}
 
@@ -221,6 +224,16 @@ public final class Member {
     mashFrac = Math.clamp(doubts.of("working.mashFrac", working.mashFrac()), 0, 1);
     mixingLPerSec = doubts.of("working.mixingLPerSec", working.mixingLPerSec());
     fermenterLossL = doubts.of("working.fermenterLossL", working.fermenterLossL());
+  }
+
+  /// Least duty at which this open kettle rolls and does not merely steam.
+  double rollingDutyFrac() {
+    double boilsC = waterBoilsC;
+    double overRoomK = boilsC - roomC;
+    double wallThroughWPerK = 1 / (1 / wortToWallWPerK + 1 / wallWPerK);
+    double lossW =
+        surfaceLoss.steamW(boilsC) + (lidOffWPerK + wallThroughWPerK) * overRoomK;
+    return Math.min(1, ROLLING_RATIO * lossW / elementW);
   }
 
   /// Boiling point of wort of this strength under the day's pressure.

@@ -12,6 +12,8 @@ public final class Simulator {
   public static final double TOLERANCE_K = 0.03;
 
   private static final double FIRST_SEC = 0.25;
+  private static final double SYRUP_FRAC = 0.5;
+  private static final double LEAST_WATER_KG = 0.2;
   private static final double MASH_MOST_SEC = 60;
   private static final double MOST_SEC = 300;
   private static final double LEAST_SEC = 0.01;
@@ -100,7 +102,7 @@ public final class Simulator {
     }
     double stepSec = FIRST_SEC;
     boolean ended = reached(leg);
-    while (!ended && state.clockSec < endSec - 1e-6) {
+    while (!ended && state.clockSec < endSec - 1e-6 && !boiledDry()) {
       refresh(leg, false);
       double cappedSec = Math.min(stepSec, stepMostSec(leg));
       double takenSec = steppedSec(leg, Math.min(cappedSec, endSec - state.clockSec));
@@ -110,12 +112,17 @@ public final class Simulator {
         stepSec = FIRST_SEC;
       }
     }
-    if (!ended && !(leg.until() instanceof Leg.Until.After)) {
+    if ((!ended && !(leg.until() instanceof Leg.Until.After)) || boiledDry()) {
       log.gaveUp = true;
       log.gaveUpAt = log.gaveUpAt.isEmpty() ? leg.key() : log.gaveUpAt;
     }
     flows.weigh(state, member);
     log.milestone(leg.key(), state, member, flows);
+  }
+
+  /// A syrup is no wort any more: the day is given up before the formulas leave their range.
+  private boolean boiledDry() {
+    return state.extractFrac() > SYRUP_FRAC || state.waterKg < LEAST_WATER_KG;
   }
 
   private double growthFactor = 1;

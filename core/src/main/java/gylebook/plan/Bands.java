@@ -1,0 +1,59 @@
+package gylebook.plan;
+
+import gylebook.units.AnyUnit;
+import java.util.Arrays;
+
+/// Quantiles and shares of variance of ensemble columns.
+@AnyUnit("columns of any quantity")
+final class Bands {
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
+
+  private Bands() {}
+
+  /// The band of a column; days without a value are left out.
+  static Band of(double[] column) {
+    double[] sorted = Arrays.stream(column).filter(Double::isFinite).sorted().toArray();
+    if (sorted.length == 0) {
+      return new Band(Double.NaN, Double.NaN, Double.NaN);
+    }
+    return new Band(at(sorted, LOW), at(sorted, 0.5), at(sorted, HIGH));
+  }
+
+  /// A quantile on a straight line between the neighbours.
+  static double at(double[] sorted, double share) {
+    double place = share * (sorted.length - 1);
+    int i = (int) place;
+    int next = Math.min(i + 1, sorted.length - 1);
+    return sorted[i] + (place - i) * (sorted[next] - sorted[i]);
+  }
+
+  static double mean(double[] column) {
+    double sum = 0;
+    for (double value : column) {
+      sum += value;
+    }
+    return sum / column.length;
+  }
+
+  /// Covariance of a column with draws, whose own variance is 1; the column's variance comes along.
+  static double[] slopeAndShare(double[] column, double mean, double[] draws) {
+    double drawMean = mean(draws);
+    double together = 0;
+    double drawSquares = 0;
+    double squares = 0;
+    for (int i = 0; i < column.length; i++) {
+      double off = column[i] - mean;
+      double drawOff = draws[i] - drawMean;
+      together += off * drawOff;
+      drawSquares += drawOff * drawOff;
+      squares += off * off;
+    }
+    if (!(drawSquares > 0) || !(squares > 0)) {
+      return new double[] {0, 0};
+    }
+    return new double[] {
+      together / drawSquares, together * together / (drawSquares * squares)
+    };
+  }
+}

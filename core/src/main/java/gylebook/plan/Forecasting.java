@@ -1,0 +1,124 @@
+package gylebook.plan;
+
+import gylebook.simulate.BrewDay;
+import gylebook.simulate.DayLog;
+import gylebook.simulate.Engine;
+import gylebook.simulate.Ensemble;
+import gylebook.simulate.Outcome;
+import gylebook.units.AnyUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Makes the forecast of an ensemble: milestones, figures, guards, lines.
+@AnyUnit("columns of every quantity")
+final class Forecasting {
+  private static final int SINGLE_DAYS = 9;
+
+  private Forecasting() {}
+
+  static Forecast of(BrewDay day, Ensemble ensemble, long seed) {
+    Movers movers = new Movers(ensemble);
+    List<Milestone> milestones = milestones(day, ensemble);
+    List<Figure> figures = new ArrayList<>();
+    for (Outcome outcome : Outcome.values()) {
+      if (outcome != Outcome.GAVE_UP) {
+        figures.add(figure(outcome, ensemble.outcome(outcome), movers));
+      }
+    }
+    List<Trace> traces = new ArrayList<>();
+    for (DayLog.Line line : DayLog.Line.values()) {
+      traces.add(trace(line, ensemble));
+    }
+    return new Forecast(
+        Engine.REVISION,
+        seed,
+        ensemble.days(),
+        milestones,
+        figures,
+        Guards.of(day, ensemble),
+        Ensemble.GRID_SEC,
+        traces,
+        movers.worthMeasuring(day.rig()));
+  }
+
+  private static Figure figure(Outcome outcome, double[] column, Movers movers) {
+    Explained explained = Explained.of(outcome);
+    Figure.Why why =
+        new Figure.Why(
+            explained.equation(), explained.inputs(), explained.sources(), movers.of(column));
+    return new Figure(outcome.key(), explained.says(), Bands.of(column), why);
+  }
+
+  private static List<Milestone> milestones(BrewDay day, Ensemble ensemble) {
+    List<Milestone> found = new ArrayList<>();
+    List<String> keys = ensemble.milestoneKeys();
+    for (int i = 0; i < keys.size(); i++) {
+      Naming named = Naming.of(keys.get(i), day.recipe());
+      found.add(
+          new Milestone(
+              keys.get(i),
+              named.says(),
+              band(ensemble, i, DayLog.Column.AT_SEC),
+              band(ensemble, i, DayLog.Column.WORT_C),
+              band(ensemble, i, DayLog.Column.GRAIN_C),
+              band(ensemble, i, DayLog.Column.HOT_L),
+              band(ensemble, i, DayLog.Column.COLD_L),
+              band(ensemble, i, DayLog.Column.WORT_PLATO),
+              named.hands(),
+              named.doing()));
+    }
+    return found;
+  }
+
+  private static Band band(Ensemble ensemble, int milestone, DayLog.Column column) {
+    return Bands.of(ensemble.milestone(milestone, column));
+  }
+
+  private static Trace trace(DayLog.Line line, Ensemble ensemble) {
+    List<double[]> days = ensemble.lines(line);
+    int points = longest(days);
+    double[] low = new double[points];
+    double[] middle = new double[points];
+    double[] high = new double[points];
+    double[] column = new double[days.size()];
+    for (int t = 0; t < points; t++) {
+      for (int d = 0; d < column.length; d++) {
+        column[d] = days.get(d)[t];
+      }
+      Band band = Bands.of(column);
+      low[t] = band.low();
+      middle[t] = band.middle();
+      high[t] = band.high();
+    }
+    List<double[]> single =
+        days.stream()
+            .limit(SINGLE_DAYS)
+            .map(one -> java.util.Arrays.copyOf(one, points))
+            .toList();
+    return new Trace(key(line), low, middle, high, single);
+  }
+
+  /// Points up to the end of the longest day.
+  private static int longest(List<double[]> days) {
+    int points = 0;
+    for (double[] day : days) {
+      for (int t = day.length - 1; t >= points; t--) {
+        if (Double.isFinite(day[t])) {
+          points = t + 1;
+        }
+      }
+    }
+    return points;
+  }
+
+  private static String key(DayLog.Line line) {
+    return switch (line) {
+      case WORT_C -> "wortC";
+      case GRAIN_C -> "grainC";
+      case READ_C -> "readC";
+      case OUTSIDE_M -> "levelM";
+      case DUTY_FRAC -> "dutyFrac";
+      case WORT_PLATO -> "wortPlato";
+    };
+  }
+}

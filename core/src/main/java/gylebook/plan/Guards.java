@@ -1,0 +1,210 @@
+package gylebook.plan;
+
+import gylebook.science.Lifting;
+import gylebook.simulate.BrewDay;
+import gylebook.simulate.Ensemble;
+import gylebook.simulate.Outcome;
+import gylebook.units.AnyUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoublePredicate;
+
+/// What may go wrong, foreseen: how often in the simulated days, when, why, and what to do.
+@AnyUnit("columns of every quantity")
+final class Guards {
+  private static final double CHANCE_SHOWN = 0.02;
+  private static final double SOON_CHANCE = 0.10;
+  // Continuous loads at no more than 80 % of the breaker (NEC 422.10 read the other way round).
+  private static final double BREAKER_SHARE = 0.80;
+  // Plumbing codes commonly ask for 60 C (140 F) at the most; from memory.
+  private static final double DRAIN_MOST_C = 60;
+
+  private final Ensemble ensemble;
+  private final List<Guard> found = new ArrayList<>();
+
+  private Guards(Ensemble ensemble) {
+    this.ensemble = ensemble;
+  }
+
+  static List<Guard> of(BrewDay day, Ensemble ensemble) {
+    Guards guards = new Guards(ensemble);
+    guards.cover(day);
+    guards.room(day);
+    guards.circuit();
+    guards.suction(day);
+    guards.lift(day);
+    guards.drain();
+    guards.heat();
+    guards.found.sort(
+        Comparator.comparing(Guard::level)
+            .thenComparingDouble((Guard guard) -> -guard.chanceFrac()));
+    return List.copyOf(guards.found);
+  }
+
+  private double chance(Outcome outcome, DoublePredicate bad) {
+    int count = 0;
+    for (double value : ensemble.outcome(outcome)) {
+      if (bad.test(value)) {
+        count++;
+      }
+    }
+    return (double) count / ensemble.days();
+  }
+
+  private Note note(String words, Outcome outcome) {
+    return new Note(words, outcome.key(), Bands.of(ensemble.outcome(outcome)));
+  }
+
+  private static Guard.Level level(double chance, Guard.Level worst) {
+    return chance >= SOON_CHANCE ? worst : Guard.Level.NOTE;
+  }
+
+  private void add(
+      String key, Guard.Level level, List<Note> what, String doThis, String byWhen,
+      double chance, String cause, String caution) {
+    found.add(new Guard(key, level, what, doThis, byWhen, chance, cause, caution));
+  }
+
+  private void cover(BrewDay day) {
+    double wantedM = day.rig().element().coverM().value();
+    double chance = chance(Outcome.COVER, m -> m < wantedM);
+    if (chance < CHANCE_SHOWN) {
+      return;
+    }
+    boolean bare = chance(Outcome.COVER, m -> m <= 0) >= CHANCE_SHOWN;
+    add(
+        "elementBare",
+        bare ? level(chance, Guard.Level.STOP) : level(chance, Guard.Level.SOON),
+        List.of(note("The element may stand under only ", Outcome.COVER), Note.words(" of wort.")),
+        "Heater off, then pump off, when the level round the bag falls. Lift the bag a little.",
+        "settled",
+        chance,
+        "The pump draws the wort round the bag down when the bed lets less through.",
+        "A bare element scorches and can start a fire. Follow your local code.");
+  }
+
+  private void room(BrewDay day) {
+    double wantedM = day.rig().kettle().headroomM().value();
+    double doughIn = chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < wantedM);
+    if (doughIn >= CHANCE_SHOWN) {
+      add(
+          "fullAtDoughIn",
+          level(chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < 0), Guard.Level.SOON),
+          List.of(
+              note("With the malt in, ", Outcome.ROOM_AT_DOUGH_IN),
+              Note.words(" stay below the rim.")),
+          "Hold back a few litres of liquor and add them when the bag is out.",
+          "strikeReady",
+          doughIn,
+          "Malt takes about 0.7 L a kilogram.",
+          "Hot liquor over the rim scalds.");
+    }
+    double atBreak = chance(Outcome.ROOM_AT_BREAK, m -> m < 2 * wantedM);
+    if (atBreak >= CHANCE_SHOWN) {
+      add(
+          "boilOver",
+          level(atBreak, Guard.Level.SOON),
+          List.of(
+              note("At the hot break ", Outcome.ROOM_AT_BREAK),
+              Note.words(" stay for the foam.")),
+          "Stay by the kettle from 94 C on; cut the duty to half before the foam rises.",
+          "boilReached",
+          atBreak,
+          "Foam doubles the height of a full kettle at the break.",
+          "Boiling wort scalds in an instant and wets what is electric.");
+    }
+  }
+
+  private void circuit() {
+    double chance = chance(Outcome.BREAKER, share -> share > BREAKER_SHARE);
+    if (chance >= CHANCE_SHOWN) {
+      boolean over = chance(Outcome.BREAKER, share -> share > 1) >= CHANCE_SHOWN;
+      add(
+          "circuitLoad",
+          over ? Guard.Level.STOP : Guard.Level.NOTE,
+          List.of(
+              note("The element draws ", Outcome.CURRENT),
+              note(", ", Outcome.BREAKER),
+              Note.words(" of its breaker.")),
+          "Nothing else on this circuit; feel the plug after a quarter of an hour.",
+          "liquorIn",
+          chance,
+          "An element runs for hours; circuits are sized for 125 % of such a load.",
+          "Mains near water: a tested ground-fault breaker, and wiring by a licensed electrician."
+              + " Follow your local code.");
+    }
+  }
+
+  private void suction(BrewDay day) {
+    if (!day.rig().loop().present()) {
+      return;
+    }
+    double chance = chance(Outcome.SUCTION, m -> m < 0);
+    if (chance >= CHANCE_SHOWN) {
+      add(
+          "pumpStarves",
+          level(chance, Guard.Level.SOON),
+          List.of(
+              note("The pump has ", Outcome.SUCTION), Note.words(" of suction head to spare.")),
+          "Wait until the wort is below about 90 C, or throttle behind the pump, never before it.",
+          "flameOut",
+          chance,
+          "Near the boil only the height of wort above the pump pushes it in.",
+          "A hose that comes off at 95 C scalds.");
+    }
+  }
+
+  private void lift(BrewDay day) {
+    double reachM = day.rig().working().liftReachM().value();
+    double limitKg = Math.max(1, Lifting.limitKg(reachM, 0.9, 0.6, 0, 1, 0.9));
+    double chance = chance(Outcome.BAG_WET, kg -> kg > limitKg);
+    if (chance >= CHANCE_SHOWN) {
+      add(
+          "heavyBag",
+          day.rig().working().hoist() ? Guard.Level.NOTE : Guard.Level.SOON,
+          List.of(
+              note("The bag weighs ", Outcome.BAG_WET),
+              note(" dripping and ", Outcome.BAG_DRIPPED),
+              Note.of(" drained; at arm's length the recommended limit is ", "limitKg", limitKg),
+              Note.words(".")),
+          "Use a hoist, or two people; never alone with the arms out.",
+          "mashDone",
+          chance,
+          "Malt holds twice its weight in wort while it drips.",
+          "Revised NIOSH lifting equation. A falling bag scalds.");
+    }
+  }
+
+  private void drain() {
+    double chance = chance(Outcome.DRAIN, c -> c > DRAIN_MOST_C);
+    if (chance >= CHANCE_SHOWN) {
+      add(
+          "hotDrain",
+          Guard.Level.NOTE,
+          List.of(
+              note("The first cooling water leaves at up to ", Outcome.DRAIN),
+              Note.words(".")),
+          "Catch the first buckets for cleaning; open the tap further.",
+          "knockOut",
+          chance,
+          "The chiller hands the wort's heat to little water.",
+          "Many codes allow 60 C at the most into a drain. Follow your local code. Scald.");
+    }
+  }
+
+  private void heat() {
+    double chance = chance(Outcome.GAVE_UP, gaveUp -> gaveUp > 0);
+    if (chance >= CHANCE_SHOWN) {
+      add(
+          "heatNotReached",
+          level(chance, Guard.Level.STOP),
+          List.of(Note.words("A wanted temperature may never be reached.")),
+          "Lid on, insulate, or brew less.",
+          "boilReached",
+          chance,
+          "What the element gives is lost to the room before.",
+          "");
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package gylebook.plan;
+
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import gylebook.simulate.Outcome;
+import java.util.List;
+import java.util.Optional;
+
+/// What can stand in the way of a plan.
+final class Limits {
+  // A fermenter wants room for the head: a tenth (common practice, no source).
+  private static final double FERMENTER_FULL_FRAC = 0.92;
+
+  private Limits() {}
+
+  /// One limit that binds.
+  ///
+  /// @param key its name
+  /// @param says what it is, with its figures
+  /// @param maybe what to try
+  /// @param less whether brewing less can help
+  record Bound(String key, List<Note> says, String maybe, boolean less) {}
+
+  /// Litres by which the wort stands too high at dough-in; 0 when it fits.
+  static double overL(Rig rig, Solver.Found found) {
+    double missingM = rig.kettle().headroomM().value() - found.at(Outcome.ROOM_AT_DOUGH_IN);
+    return Math.max(0, missingM * rig.kettle().surfaceM2() * 1000);
+  }
+
+  /// The first limit that binds.
+  static Optional<Bound> of(Recipe recipe, Rig rig, Solver.Found found) {
+    Optional<Bound> heat = heat(recipe, found);
+    return heat.isPresent() ? heat : room(recipe, rig, found);
+  }
+
+  private static Optional<Bound> heat(Recipe recipe, Solver.Found found) {
+    double boilsC = found.at(Outcome.BOILS_AT);
+    double hottestC =
+        recipe.rests().stream().mapToDouble(rest -> rest.targetC().inside()).max().orElse(0);
+    if (hottestC > boilsC - 2 || found.day().settings().strikeC() > boilsC - 1) {
+      return Optional.of(
+          new Bound(
+              "boilsTooCool",
+              List.of(
+                  Note.of("A rest at ", "restC", hottestC),
+                  Note.of(" is wanted, but here wort boils at ", "boilsC", boilsC)),
+              "Choose a cooler rest.",
+              false));
+    }
+    if (found.at(Outcome.GAVE_UP) > 0) {
+      return Optional.of(
+          new Bound(
+              "elementTooWeak",
+              List.of(
+                  Note.of("The element's ", "currentA", found.at(Outcome.CURRENT)),
+                  Note.words(
+                      " do not bring this much wort to the wanted heat: what it gives is lost to"
+                          + " the room before.")),
+              "Brew less, keep the lid on, or insulate the kettle.",
+              true));
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Bound> room(Recipe recipe, Rig rig, Solver.Found found) {
+    double headroomM = rig.kettle().headroomM().value();
+    double doughInM = found.at(Outcome.ROOM_AT_DOUGH_IN);
+    double breakM = found.at(Outcome.ROOM_AT_BREAK);
+    if (doughInM < headroomM - 1e-3 || breakM < headroomM - 1e-3) {
+      boolean atBreak = doughInM >= headroomM - 1e-3;
+      return Optional.of(
+          new Bound(
+              "kettleTooSmall",
+              List.of(
+                  Note.of(
+                      atBreak ? "At the hot break only " : "With the malt in only ",
+                      "roomM",
+                      Math.max(0, atBreak ? breakM : doughInM)),
+                  Note.of(" stay below the rim; wanted are ", "headroomM", headroomM)),
+              "Brew less, or a weaker beer.",
+              true));
+    }
+    double fermenterL = found.at(Outcome.FERMENTER);
+    double holdsL = rig.working().fermenterL().value() * FERMENTER_FULL_FRAC;
+    if (fermenterL > holdsL) {
+      return Optional.of(
+          new Bound(
+              "fermenterTooSmall",
+              List.of(
+                  Note.of("The fermenter takes ", "fermenterL", holdsL),
+                  Note.of(" with room for the head; this gyle gives ", "lengthL", fermenterL)),
+              "Brew less, or use two fermenters.",
+              true));
+    }
+    if (found.at(Outcome.COVER) < 0) {
+      return Optional.of(
+          new Bound(
+              "elementBare",
+              List.of(
+                  Note.of(
+                      "The element would stand bare by ",
+                      "bareM",
+                      -found.at(Outcome.COVER))),
+              "Brew more, or use a smaller kettle.",
+              false));
+    }
+    return unmet(recipe, found);
+  }
+
+  private static Optional<Bound> unmet(Recipe recipe, Solver.Found found) {
+    if (found.met()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Bound(
+            "aimsApart",
+            List.of(
+                Note.words("No settings reach all that is wanted of " + recipe.name() + ".")),
+            "Loosen one aim: strength, bitterness or litres.",
+            true));
+  }
+}

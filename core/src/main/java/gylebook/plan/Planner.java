@@ -1,0 +1,161 @@
+package gylebook.plan;
+
+import gylebook.recipe.Goods;
+import gylebook.recipe.Hop;
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import gylebook.simulate.BrewDay;
+import gylebook.simulate.Ensemble;
+import gylebook.simulate.Settings;
+import gylebook.units.Entered;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+
+/// Recipe and rig in; how to brew it and what will come of it, or what stands in the way.
+public final class Planner {
+  /// Enough days for a band that no longer moves on the page.
+  public static final int USUAL_DAYS = 1000;
+
+  /// The seed of every plan, so that two plans differ by what was changed and not by luck.
+  public static final long USUAL_SEED = 20;
+
+  private static final double LEAST_LIQUOR_L_PER_KG = 2.5;
+  private static final int HALVINGS = 7;
+  private static final double SMALLEST_FRAC = 0.2;
+
+  private final Recipe recipe;
+  private final Rig rig;
+  private final int days;
+  private final long seed;
+  private final BooleanSupplier stop;
+  private final IntConsumer progress;
+
+  private Planner(
+      Recipe recipe, Rig rig, int days, long seed, BooleanSupplier stop, IntConsumer progress) {
+    this.recipe = recipe;
+    this.rig = rig;
+    this.days = days;
+    this.seed = seed;
+    this.stop = stop;
+    this.progress = progress;
+  }
+
+  /// Plans a gyle.
+  ///
+  /// @param recipe what is wanted
+  /// @param rig on what
+  /// @param days how many days are simulated for the bands
+  /// @param seed of their luck
+  /// @param stop asked now and then; when it says so, CancellationException is thrown
+  /// @param progress told how many days are done
+  public static Planned plan(
+      Recipe recipe, Rig rig, int days, long seed, BooleanSupplier stop, IntConsumer progress) {
+    if (recipe.grist().isEmpty()) {
+      return new Planned.Impossible(
+          "noGrist",
+          List.of(Note.words("There is no malt in the recipe.")),
+          "Add a line of malt.",
+          Optional.empty());
+    }
+    return new Planner(Rescale.aimed(recipe), rig, days, seed, stop, progress).planned();
+  }
+
+  private Planned planned() {
+    double lengthL = recipe.aim().lengthL().inside();
+    Solver.Found found = solved(lengthL);
+    Optional<Limits.Bound> bound = Limits.of(recipe, rig, found);
+    if (bound.isEmpty()) {
+      return new Planned.Feasible(planFor(found));
+    }
+    Optional<Plan> nearest =
+        bound.get().less() ? nearest(lengthL).map(this::planFor) : Optional.empty();
+    return new Planned.Impossible(
+        bound.get().key(), bound.get().says(), bound.get().maybe(), nearest);
+  }
+
+  /// Solves; when the mash stands too high, liquor is held back for after the bag.
+  private Solver.Found solved(double lengthL) {
+    Solver.Found found = new Solver(recipe, rig, lengthL, 0).found();
+    double topUpL = 0;
+    for (int i = 0; i < 6 && Limits.overL(rig, found) > 0.01; i++) {
+      double grainKg = grainKg(found.day());
+      double leastL = LEAST_LIQUOR_L_PER_KG * grainKg;
+      double spareL = found.day().settings().liquorL() - leastL;
+      double moreL = Math.min(Limits.overL(rig, found) * 1.02 + 0.02, spareL);
+      if (moreL <= 0.01) {
+        break;
+      }
+      topUpL += moreL;
+      found = new Solver(recipe, rig, lengthL, topUpL).found();
+    }
+    return found;
+  }
+
+  private static double grainKg(BrewDay day) {
+    double gristKg =
+        day.recipe().grist().stream()
+            .filter(line -> line.kind().mashed())
+            .mapToDouble(line -> line.massKg().inside())
+            .sum();
+    return gristKg * day.settings().gristFactor();
+  }
+
+  /// The largest length that can be brewed.
+  private Optional<Solver.Found> nearest(double lengthL) {
+    double lowFrac = SMALLEST_FRAC;
+    double highFrac = 1;
+    Solver.Found best = solved(lowFrac * lengthL);
+    if (Limits.of(recipe, rig, best).isPresent()) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double midFrac = (lowFrac + highFrac) / 2;
+      Solver.Found tried = solved(midFrac * lengthL);
+      if (Limits.of(recipe, rig, tried).isEmpty()) {
+        best = tried;
+        lowFrac = midFrac;
+      } else {
+        highFrac = midFrac;
+      }
+    }
+    return Optional.of(best);
+  }
+
+  private Plan planFor(Solver.Found found) {
+    if (stop.getAsBoolean()) {
+      throw new CancellationException("overtaken");
+    }
+    BrewDay day = found.day();
+    Ensemble ensemble =
+        Ensemble.of(day, seed, days, stop, progress)
+            .orElseThrow(() -> new CancellationException("overtaken"));
+    Forecast forecast = Forecasting.of(day, ensemble, seed);
+    Settings settings = day.settings();
+    return new Plan(
+        scaled(settings), rig, settings, Steps.of(day, found), Slopes.of(day), forecast);
+  }
+
+  /// The recipe with the masses to weigh.
+  private Recipe scaled(Settings settings) {
+    List<Goods> grist = new ArrayList<>();
+    for (Goods line : recipe.grist()) {
+      grist.add(line.withMass(times(line.massKg(), settings.gristFactor())));
+    }
+    List<Hop> hops = new ArrayList<>();
+    for (Hop hop : recipe.hops()) {
+      boolean dry = hop.when() instanceof Hop.When.Dry;
+      hops.add(dry ? hop : hop.withMass(times(hop.massG(), settings.hopFactor())));
+    }
+    return recipe.with(grist, hops);
+  }
+
+  private static Entered times(Entered entered, double factor) {
+    return Math.abs(factor - 1) < 1e-9
+        ? entered
+        : Entered.of(entered.value() * factor, entered.unit());
+  }
+}

@@ -1,0 +1,65 @@
+package gylebook.plan;
+
+import gylebook.recipe.Aim;
+import gylebook.recipe.Elsewhere;
+import gylebook.recipe.Goods;
+import gylebook.recipe.Recipe;
+import gylebook.units.Entered;
+import gylebook.units.ExtractScale;
+import gylebook.units.Quantity;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/// Somebody else's recipe: the beer that their kettle made of it becomes the aim on ours.
+///
+/// What the recipe claims of itself (strength, bitterness) is the beer; where it only says how much
+/// of the extract reached the fermenter, the strength follows by the mass balance.
+final class Rescale {
+  private Rescale() {}
+
+  static Recipe aimed(Recipe recipe) {
+    Aim aim = recipe.aim();
+    Elsewhere there = recipe.elsewhere();
+    Optional<Entered> strength =
+        aim.strengthPlato().or(() -> entered(strengthPlato(recipe, there), Quantity.GRAVITY));
+    Optional<Entered> bitterness =
+        aim.bitternessMgPerL()
+            .or(() -> entered(there.bitternessMgPerL(), Quantity.BITTERNESS));
+    Aim reached =
+        new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy());
+    return recipe.withAim(reached);
+  }
+
+  private static Optional<Entered> entered(OptionalDouble insideNumber, Quantity quantity) {
+    return insideNumber.isPresent()
+        ? Optional.of(Entered.of(insideNumber.getAsDouble(), quantity.inside()))
+        : Optional.empty();
+  }
+
+  private static OptionalDouble strengthPlato(Recipe recipe, Elsewhere there) {
+    if (there.strengthPlato().isPresent() || there.brewhouseFrac().isEmpty()) {
+      return there.strengthPlato();
+    }
+    double extractKg = 0;
+    for (Goods line : recipe.grist()) {
+      double shareFrac = line.kind().mashed() ? there.brewhouseFrac().getAsDouble() : 1;
+      extractKg +=
+          line.massKg().inside()
+              * (1 - line.analysis().moistureFrac())
+              * line.analysis().extractFrac()
+              * shareFrac;
+    }
+    double lengthL = there.lengthL().orElse(recipe.aim().lengthL().inside());
+    return OptionalDouble.of(solvedPlato(extractKg, lengthL));
+  }
+
+  /// The strength at which this much extract fills this many litres.
+  private static double solvedPlato(double extractKg, double lengthL) {
+    double plato = 100 * extractKg / lengthL;
+    for (int i = 0; i < 30; i++) {
+      double wortKg = lengthL * ExtractScale.sgFromPlato(Math.min(40, plato)) * 0.998203;
+      plato = 100 * extractKg / wortKg;
+    }
+    return plato;
+  }
+}

@@ -6,8 +6,8 @@ import java.util.Arrays;
 /// Quantiles and shares of variance of ensemble columns.
 @AnyUnit("columns of any quantity")
 final class Bands {
-  private static final double LOW = 0.05;
-  private static final double HIGH = 0.95;
+  private static final double LOW_FRAC = 0.05;
+  private static final double HIGH_FRAC = 0.95;
 
   private Bands() {}
 
@@ -17,7 +17,7 @@ final class Bands {
     if (sorted.length == 0) {
       return new Band(Double.NaN, Double.NaN, Double.NaN);
     }
-    return new Band(at(sorted, LOW), at(sorted, 0.5), at(sorted, HIGH));
+    return new Band(at(sorted, LOW_FRAC), at(sorted, 0.5), at(sorted, HIGH_FRAC));
   }
 
   /// A quantile on a straight line between the neighbours.
@@ -52,8 +52,6 @@ final class Bands {
     if (!(drawSquares > 0) || !(squares > 0)) {
       return new double[] {0, 0};
     }
-    return new double[] {
-      together / drawSquares, together * together / (drawSquares * squares)
-    };
+    return new double[] {together / drawSquares, together * together / (drawSquares * squares)};
   }
 }

@@ -13,6 +13,7 @@ import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
 import gylebook.recipe.Stand;
 import gylebook.recipe.Yeast;
+import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /// Two made-up beers, for the first look and for practice.
+@AnyUnit("small makers of amounts; the symbol beside each names the unit")
 public final class Demo {
   private Demo() {}
 
@@ -60,13 +62,16 @@ public final class Demo {
       String name, Goods.Kind kind, double massNumber, double colourEbc, Analysis usual) {
     Analysis analysis =
         new Analysis(
-            usual.moistureFrac(), usual.extractFrac(), usual.extractDoubtFrac(), colourEbc, 0,
+            usual.moistureFrac(),
+            usual.extractFrac(),
+            usual.extractDoubtFrac(),
+            colourEbc,
+            0,
             false);
     return new Goods(name, "", kind, kg(massNumber), analysis, Goods.Use.MASH);
   }
 
-  private static Hop hop(
-      String name, double massNumber, double alphaNumber, Hop.When when) {
+  private static Hop hop(String name, double massNumber, double alphaNumber, Hop.When when) {
     return new Hop(name, "", Hop.Form.PELLET, g(massNumber), percent(alphaNumber), when);
   }
 
@@ -93,7 +98,9 @@ public final class Demo {
             List.of(
                 new Liquor.Addition("gypsum", Liquor.Agent.GYPSUM, g(6), Liquor.Into.MASH),
                 new Liquor.Addition(
-                    "calcium chloride", Liquor.Agent.CALCIUM_CHLORIDE_DIHYDRATE, g(3),
+                    "calcium chloride",
+                    Liquor.Agent.CALCIUM_CHLORIDE_DIHYDRATE,
+                    g(3),
                     Liquor.Into.MASH))),
         List.of(
             new Rest("", celsius(66), minutes(60)), new Rest("mash-out", celsius(76), minutes(10))),

@@ -91,10 +91,7 @@ final class Forecasting {
       high[t] = band.high();
     }
     List<double[]> single =
-        days.stream()
-            .limit(SINGLE_DAYS)
-            .map(one -> java.util.Arrays.copyOf(one, points))
-            .toList();
+        days.stream().limit(SINGLE_DAYS).map(one -> java.util.Arrays.copyOf(one, points)).toList();
     return new Trace(key(line), low, middle, high, single);
   }
 

@@ -60,12 +60,6 @@ final class Guards {
     return chance >= SOON_CHANCE ? worst : Guard.Level.NOTE;
   }
 
-  private void add(
-      String key, Guard.Level level, List<Note> what, String doThis, String byWhen,
-      double chance, String cause, String caution) {
-    found.add(new Guard(key, level, what, doThis, byWhen, chance, cause, caution));
-  }
-
   private void cover(BrewDay day) {
     double wantedM = day.rig().element().coverM().value();
     double chance = chance(Outcome.COVER, m -> m < wantedM);
@@ -73,46 +67,50 @@ final class Guards {
       return;
     }
     boolean bare = chance(Outcome.COVER, m -> m <= 0) >= CHANCE_SHOWN;
-    add(
-        "elementBare",
-        bare ? level(chance, Guard.Level.STOP) : level(chance, Guard.Level.SOON),
-        List.of(note("The element may stand under only ", Outcome.COVER), Note.words(" of wort.")),
-        "Heater off, then pump off, when the level round the bag falls. Lift the bag a little.",
-        "settled",
-        chance,
-        "The pump draws the wort round the bag down when the bed lets less through.",
-        "A bare element scorches and can start a fire. Follow your local code.");
+    found.add(
+        new Guard(
+            "elementBare",
+            bare ? level(chance, Guard.Level.STOP) : level(chance, Guard.Level.SOON),
+            List.of(
+                note("The element may stand under only ", Outcome.COVER), Note.words(" of wort.")),
+            "Heater off, then pump off, when the level round the bag falls. Lift the bag a little.",
+            "settled",
+            chance,
+            "The pump draws the wort round the bag down when the bed lets less through.",
+            "A bare element scorches and can start a fire. Follow your local code."));
   }
 
   private void room(BrewDay day) {
     double wantedM = day.rig().kettle().headroomM().value();
     double doughIn = chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < wantedM);
     if (doughIn >= CHANCE_SHOWN) {
-      add(
-          "fullAtDoughIn",
-          level(chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < 0), Guard.Level.SOON),
-          List.of(
-              note("With the malt in, ", Outcome.ROOM_AT_DOUGH_IN),
-              Note.words(" stay below the rim.")),
-          "Hold back a few litres of liquor and add them when the bag is out.",
-          "strikeReady",
-          doughIn,
-          "Malt takes about 0.7 L a kilogram.",
-          "Hot liquor over the rim scalds.");
+      found.add(
+          new Guard(
+              "fullAtDoughIn",
+              level(chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < 0), Guard.Level.SOON),
+              List.of(
+                  note("With the malt in, ", Outcome.ROOM_AT_DOUGH_IN),
+                  Note.words(" stay below the rim.")),
+              "Hold back a few litres of liquor and add them when the bag is out.",
+              "strikeReady",
+              doughIn,
+              "Malt takes about 0.7 L a kilogram.",
+              "Hot liquor over the rim scalds."));
     }
     double atBreak = chance(Outcome.ROOM_AT_BREAK, m -> m < 2 * wantedM);
     if (atBreak >= CHANCE_SHOWN) {
-      add(
-          "boilOver",
-          level(atBreak, Guard.Level.SOON),
-          List.of(
-              note("At the hot break ", Outcome.ROOM_AT_BREAK),
-              Note.words(" stay for the foam.")),
-          "Stay by the kettle from 94 C on; cut the duty to half before the foam rises.",
-          "boilReached",
-          atBreak,
-          "Foam doubles the height of a full kettle at the break.",
-          "Boiling wort scalds in an instant and wets what is electric.");
+      found.add(
+          new Guard(
+              "boilOver",
+              level(atBreak, Guard.Level.SOON),
+              List.of(
+                  note("At the hot break ", Outcome.ROOM_AT_BREAK),
+                  Note.words(" stay for the foam.")),
+              "Stay by the kettle from 94 C on; cut the duty to half before the foam rises.",
+              "boilReached",
+              atBreak,
+              "Foam doubles the height of a full kettle at the break.",
+              "Boiling wort scalds in an instant and wets what is electric."));
     }
   }
 
@@ -120,19 +118,20 @@ final class Guards {
     double chance = chance(Outcome.BREAKER, share -> share > BREAKER_SHARE);
     if (chance >= CHANCE_SHOWN) {
       boolean over = chance(Outcome.BREAKER, share -> share > 1) >= CHANCE_SHOWN;
-      add(
-          "circuitLoad",
-          over ? Guard.Level.STOP : Guard.Level.NOTE,
-          List.of(
-              note("The element draws ", Outcome.CURRENT),
-              note(", ", Outcome.BREAKER),
-              Note.words(" of its breaker.")),
-          "Nothing else on this circuit; feel the plug after a quarter of an hour.",
-          "liquorIn",
-          chance,
-          "An element runs for hours; circuits are sized for 125 % of such a load.",
-          "Mains near water: a tested ground-fault breaker, and wiring by a licensed electrician."
-              + " Follow your local code.");
+      found.add(
+          new Guard(
+              "circuitLoad",
+              over ? Guard.Level.STOP : Guard.Level.NOTE,
+              List.of(
+                  note("The element draws ", Outcome.CURRENT),
+                  note(", ", Outcome.BREAKER),
+                  Note.words(" of its breaker.")),
+              "Nothing else on this circuit; feel the plug after a quarter of an hour.",
+              "liquorIn",
+              chance,
+              "An element runs for hours; circuits are sized for 125 % of such a load.",
+              "Mains near water: a tested ground-fault breaker, and wiring by a licensed electrician."
+                  + " Follow your local code."));
     }
   }
 
@@ -142,16 +141,17 @@ final class Guards {
     }
     double chance = chance(Outcome.SUCTION, m -> m < 0);
     if (chance >= CHANCE_SHOWN) {
-      add(
-          "pumpStarves",
-          level(chance, Guard.Level.SOON),
-          List.of(
-              note("The pump has ", Outcome.SUCTION), Note.words(" of suction head to spare.")),
-          "Wait until the wort is below about 90 C, or throttle behind the pump, never before it.",
-          "flameOut",
-          chance,
-          "Near the boil only the height of wort above the pump pushes it in.",
-          "A hose that comes off at 95 C scalds.");
+      found.add(
+          new Guard(
+              "pumpStarves",
+              level(chance, Guard.Level.SOON),
+              List.of(
+                  note("The pump has ", Outcome.SUCTION), Note.words(" of suction head to spare.")),
+              "Wait until the wort is below about 90 C, or throttle behind the pump, never before it.",
+              "flameOut",
+              chance,
+              "Near the boil only the height of wort above the pump pushes it in.",
+              "A hose that comes off at 95 C scalds."));
     }
   }
 
@@ -160,51 +160,54 @@ final class Guards {
     double limitKg = Math.max(1, Lifting.limitKg(reachM, 0.9, 0.6, 0, 1, 0.9));
     double chance = chance(Outcome.BAG_WET, kg -> kg > limitKg);
     if (chance >= CHANCE_SHOWN) {
-      add(
-          "heavyBag",
-          day.rig().working().hoist() ? Guard.Level.NOTE : Guard.Level.SOON,
-          List.of(
-              note("The bag weighs ", Outcome.BAG_WET),
-              note(" dripping and ", Outcome.BAG_DRIPPED),
-              Note.of(" drained; at arm's length the recommended limit is ", "limitKg", limitKg),
-              Note.words(".")),
-          "Use a hoist, or two people; never alone with the arms out.",
-          "mashDone",
-          chance,
-          "Malt holds twice its weight in wort while it drips.",
-          "Revised NIOSH lifting equation. A falling bag scalds.");
+      found.add(
+          new Guard(
+              "heavyBag",
+              day.rig().working().hoist() ? Guard.Level.NOTE : Guard.Level.SOON,
+              List.of(
+                  note("The bag weighs ", Outcome.BAG_WET),
+                  note(" dripping and ", Outcome.BAG_DRIPPED),
+                  Note.of(
+                      " drained; at arm's length the recommended limit is ", "limitKg", limitKg),
+                  Note.words(".")),
+              "Use a hoist, or two people; never alone with the arms out.",
+              "mashDone",
+              chance,
+              "Malt holds twice its weight in wort while it drips.",
+              "Revised NIOSH lifting equation. A falling bag scalds."));
     }
   }
 
   private void drain() {
     double chance = chance(Outcome.DRAIN, c -> c > DRAIN_MOST_C);
     if (chance >= CHANCE_SHOWN) {
-      add(
-          "hotDrain",
-          Guard.Level.NOTE,
-          List.of(
-              note("The first cooling water leaves at up to ", Outcome.DRAIN),
-              Note.words(".")),
-          "Catch the first buckets for cleaning; open the tap further.",
-          "knockOut",
-          chance,
-          "The chiller hands the wort's heat to little water.",
-          "Many codes allow 60 C at the most into a drain. Follow your local code. Scald.");
+      found.add(
+          new Guard(
+              "hotDrain",
+              Guard.Level.NOTE,
+              List.of(
+                  note("The first cooling water leaves at up to ", Outcome.DRAIN), Note.words(".")),
+              "Catch the first buckets for cleaning; open the tap further.",
+              "knockOut",
+              chance,
+              "The chiller hands the wort's heat to little water.",
+              "Many codes allow 60 C at the most into a drain. Follow your local code. Scald."));
     }
   }
 
   private void heat() {
     double chance = chance(Outcome.GAVE_UP, gaveUp -> gaveUp > 0);
     if (chance >= CHANCE_SHOWN) {
-      add(
-          "heatNotReached",
-          level(chance, Guard.Level.STOP),
-          List.of(Note.words("A wanted temperature may never be reached.")),
-          "Lid on, insulate, or brew less.",
-          "boilReached",
-          chance,
-          "What the element gives is lost to the room before.",
-          "");
+      found.add(
+          new Guard(
+              "heatNotReached",
+              level(chance, Guard.Level.STOP),
+              List.of(Note.words("A wanted temperature may never be reached.")),
+              "Lid on, insulate, or brew less.",
+              "boilReached",
+              chance,
+              "What the element gives is lost to the room before.",
+              ""));
     }
   }
 }

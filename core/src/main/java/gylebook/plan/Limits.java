@@ -8,6 +8,7 @@ import java.util.Optional;
 
 /// What can stand in the way of a plan.
 final class Limits {
+  private static final double L_PER_M3 = 1000;
   // A fermenter wants room for the head: a tenth (common practice, no source).
   private static final double FERMENTER_FULL_FRAC = 0.92;
 
@@ -23,8 +24,8 @@ final class Limits {
 
   /// Litres by which the wort stands too high at dough-in; 0 when it fits.
   static double overL(Rig rig, Solver.Found found) {
-    double missingM = rig.kettle().headroomM().value() - found.at(Outcome.ROOM_AT_DOUGH_IN);
-    return Math.max(0, missingM * rig.kettle().surfaceM2() * 1000);
+    double missingM = rig.kettle().headroomM().value() - found.out().at(Outcome.ROOM_AT_DOUGH_IN);
+    return Math.max(0, missingM * rig.kettle().surfaceM2() * L_PER_M3);
   }
 
   /// The first limit that binds.
@@ -34,7 +35,7 @@ final class Limits {
   }
 
   private static Optional<Bound> heat(Recipe recipe, Solver.Found found) {
-    double boilsC = found.at(Outcome.BOILS_AT);
+    double boilsC = found.out().at(Outcome.BOILS_AT);
     double hottestC =
         recipe.rests().stream().mapToDouble(rest -> rest.targetC().inside()).max().orElse(0);
     if (hottestC > boilsC - 2 || found.day().settings().strikeC() > boilsC - 1) {
@@ -47,12 +48,12 @@ final class Limits {
               "Choose a cooler rest.",
               false));
     }
-    if (found.at(Outcome.GAVE_UP) > 0) {
+    if (found.out().at(Outcome.GAVE_UP) > 0) {
       return Optional.of(
           new Bound(
               "elementTooWeak",
               List.of(
-                  Note.of("The element's ", "currentA", found.at(Outcome.CURRENT)),
+                  Note.of("The element's ", "currentA", found.out().at(Outcome.CURRENT)),
                   Note.words(
                       " do not bring this much wort to the wanted heat: what it gives is lost to"
                           + " the room before.")),
@@ -64,8 +65,8 @@ final class Limits {
 
   private static Optional<Bound> room(Recipe recipe, Rig rig, Solver.Found found) {
     double headroomM = rig.kettle().headroomM().value();
-    double doughInM = found.at(Outcome.ROOM_AT_DOUGH_IN);
-    double breakM = found.at(Outcome.ROOM_AT_BREAK);
+    double doughInM = found.out().at(Outcome.ROOM_AT_DOUGH_IN);
+    double breakM = found.out().at(Outcome.ROOM_AT_BREAK);
     if (doughInM < headroomM - 1e-3 || breakM < headroomM - 1e-3) {
       boolean atBreak = doughInM >= headroomM - 1e-3;
       return Optional.of(
@@ -80,7 +81,7 @@ final class Limits {
               "Brew less, or a weaker beer.",
               true));
     }
-    double fermenterL = found.at(Outcome.FERMENTER);
+    double fermenterL = found.out().at(Outcome.FERMENTER);
     double holdsL = rig.working().fermenterL().value() * FERMENTER_FULL_FRAC;
     if (fermenterL > holdsL) {
       return Optional.of(
@@ -92,15 +93,13 @@ final class Limits {
               "Brew less, or use two fermenters.",
               true));
     }
-    if (found.at(Outcome.COVER) < 0) {
+    if (found.out().at(Outcome.COVER) < 0) {
       return Optional.of(
           new Bound(
               "elementBare",
               List.of(
                   Note.of(
-                      "The element would stand bare by ",
-                      "bareM",
-                      -found.at(Outcome.COVER))),
+                      "The element would stand bare by ", "bareM", -found.out().at(Outcome.COVER))),
               "Brew more, or use a smaller kettle.",
               false));
     }
@@ -114,8 +113,7 @@ final class Limits {
     return Optional.of(
         new Bound(
             "aimsApart",
-            List.of(
-                Note.words("No settings reach all that is wanted of " + recipe.name() + ".")),
+            List.of(Note.words("No settings reach all that is wanted of " + recipe.name() + ".")),
             "Loosen one aim: strength, bitterness or litres.",
             true));
   }

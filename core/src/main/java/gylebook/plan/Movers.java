@@ -53,8 +53,13 @@ final class Movers {
     Map<String, Double> shares = new LinkedHashMap<>();
     List<Outcome> asked =
         List.of(
-            Outcome.FERMENTER, Outcome.STRENGTH, Outcome.BITTERNESS, Outcome.GRAIN_HELD,
-            Outcome.TO_BOIL, Outcome.CAST, Outcome.HEAT_UP);
+            Outcome.FERMENTER,
+            Outcome.STRENGTH,
+            Outcome.BITTERNESS,
+            Outcome.GRAIN_HELD,
+            Outcome.TO_BOIL,
+            Outcome.CAST,
+            Outcome.HEAT_UP);
     for (Outcome outcome : asked) {
       for (Figure.Mover mover : of(ensemble.outcome(outcome))) {
         if (assumed(rig, mover.path())) {

@@ -14,15 +14,18 @@ record Naming(String says, int hands, String doing) {
     int dot = key.indexOf('.');
     int number = dot < 0 ? 0 : Integer.parseInt(key.substring(dot + 1));
     return switch (dot < 0 ? key : key.substring(0, dot)) {
-      case "liquorIn" -> new Naming("liquor in", 2, "fill the kettle, check the element is covered");
+      case "liquorIn" ->
+          new Naming("liquor in", 2, "fill the kettle, check the element is covered");
       case "strikeReady" -> new Naming("strike reached", 1, "heater to zero, then the pump off");
       case "doughedIn" -> new Naming("malt in", 2, "pour and stir");
       case "settled" -> new Naming("mash settled", 1, "pump on, then the controller on");
       case "toRest" -> new Naming("rest " + (number + 1) + " reached", 0, "");
       case "rest" -> new Naming("rest " + (number + 1) + " over", 0, "");
       case "mashDone" -> new Naming("mash done", 1, "take a gravity; heater to zero, pump off");
-      case "bagOut" -> new Naming("bag out and drained", 2, "lift the bag with the hoist; let it drip");
-      case "boilReached" -> new Naming("boil reached", 2, "stay by the kettle; cut the duty at the break");
+      case "bagOut" ->
+          new Naming("bag out and drained", 2, "lift the bag with the hoist; let it drip");
+      case "boilReached" ->
+          new Naming("boil reached", 2, "stay by the kettle; cut the duty at the break");
       case "hop" -> new Naming(hop(recipe, number), 1, "drop the hops in");
       case "sugarIn" -> new Naming("sugar in", 1, "heater off, stir it in, heater on");
       case "flameOut" -> new Naming("heater off", 1, "heater off");

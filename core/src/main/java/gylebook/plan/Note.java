@@ -1,5 +1,6 @@
 package gylebook.plan;
 
+import gylebook.units.AnyUnit;
 import java.util.List;
 
 /// A piece of a sentence: words, and at most one figure that the edge shows in the brewer's unit.
@@ -7,6 +8,7 @@ import java.util.List;
 /// @param words before the figure
 /// @param key the figure's name, ending in its unit; empty when there is none
 /// @param band the figure; all three alike when there is no doubt in it
+@AnyUnit("a note shows any quantity; its key names the unit")
 public record Note(String words, String key, Band band) {
 
   /// Words alone.
@@ -15,8 +17,8 @@ public record Note(String words, String key, Band band) {
   }
 
   /// Words and a figure without doubt.
-  public static Note of(String words, String key, double valueNumber) {
-    return new Note(words, key, new Band(valueNumber, valueNumber, valueNumber));
+  public static Note of(String words, String key, double value) {
+    return new Note(words, key, new Band(value, value, value));
   }
 
   /// Whether there is a figure.

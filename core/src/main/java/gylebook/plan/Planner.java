@@ -7,7 +7,6 @@ import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Ensemble;
 import gylebook.simulate.Settings;
-import gylebook.units.Entered;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -143,19 +142,13 @@ public final class Planner {
   private Recipe scaled(Settings settings) {
     List<Goods> grist = new ArrayList<>();
     for (Goods line : recipe.grist()) {
-      grist.add(line.withMass(times(line.massKg(), settings.gristFactor())));
+      grist.add(line.withMass(Scaling.times(line.massKg(), settings.gristFactor())));
     }
     List<Hop> hops = new ArrayList<>();
     for (Hop hop : recipe.hops()) {
       boolean dry = hop.when() instanceof Hop.When.Dry;
-      hops.add(dry ? hop : hop.withMass(times(hop.massG(), settings.hopFactor())));
+      hops.add(dry ? hop : hop.withMass(Scaling.times(hop.massG(), settings.hopFactor())));
     }
     return recipe.with(grist, hops);
-  }
-
-  private static Entered times(Entered entered, double factor) {
-    return Math.abs(factor - 1) < 1e-9
-        ? entered
-        : Entered.of(entered.value() * factor, entered.unit());
   }
 }

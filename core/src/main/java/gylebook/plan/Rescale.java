@@ -4,8 +4,8 @@ import gylebook.recipe.Aim;
 import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Goods;
 import gylebook.recipe.Recipe;
+import gylebook.science.WortDensity;
 import gylebook.units.Entered;
-import gylebook.units.ExtractScale;
 import gylebook.units.Quantity;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
 /// What the recipe claims of itself (strength, bitterness) is the beer; where it only says how much
 /// of the extract reached the fermenter, the strength follows by the mass balance.
 final class Rescale {
+  private static final double PLATO_PER_FRAC = 100;
+
   private Rescale() {}
 
   static Recipe aimed(Recipe recipe) {
@@ -23,10 +25,8 @@ final class Rescale {
     Optional<Entered> strength =
         aim.strengthPlato().or(() -> entered(strengthPlato(recipe, there), Quantity.GRAVITY));
     Optional<Entered> bitterness =
-        aim.bitternessMgPerL()
-            .or(() -> entered(there.bitternessMgPerL(), Quantity.BITTERNESS));
-    Aim reached =
-        new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy());
+        aim.bitternessMgPerL().or(() -> entered(there.bitternessMgPerL(), Quantity.BITTERNESS));
+    Aim reached = new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy());
     return recipe.withAim(reached);
   }
 
@@ -55,11 +55,12 @@ final class Rescale {
 
   /// The strength at which this much extract fills this many litres.
   private static double solvedPlato(double extractKg, double lengthL) {
-    double plato = 100 * extractKg / lengthL;
+    double wortKg = lengthL * WortDensity.wortKgPerL(0, 20);
     for (int i = 0; i < 30; i++) {
-      double wortKg = lengthL * ExtractScale.sgFromPlato(Math.min(40, plato)) * 0.998203;
-      plato = 100 * extractKg / wortKg;
+      double extractFrac = Math.min(0.4, extractKg / wortKg);
+      wortKg = lengthL * WortDensity.wortKgPerL(extractFrac, 20);
     }
-    return plato;
+    double extractFrac = extractKg / wortKg;
+    return PLATO_PER_FRAC * extractFrac;
   }
 }

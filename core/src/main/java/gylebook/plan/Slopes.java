@@ -13,7 +13,7 @@ import java.util.List;
 
 /// The "if you are off by" list: what a unit of deviation does, near the plan.
 final class Slopes {
-  private static final double SEC_PER_MIN = 60;
+  private static final double FIVE_MIN_SEC = 300;
 
   private final double[] planNumber;
   private final List<Plan.Slope> slopes = new ArrayList<>();
@@ -46,7 +46,7 @@ final class Slopes {
         Outcome.STRENGTH);
     slopes.off(
         "boil longer by 5 min",
-        longer(day, 5 * SEC_PER_MIN),
+        longer(day, FIVE_MIN_SEC),
         "up to 20 min",
         Outcome.FERMENTER,
         Outcome.STRENGTH);
@@ -62,8 +62,7 @@ final class Slopes {
     double[] outNumber = Ensemble.nominalOutcomes(changed);
     for (Outcome outcome : outcomes) {
       int i = outcome.ordinal();
-      slopes.add(
-          new Plan.Slope(off, outcome.key(), outNumber[i] - planNumber[i], within));
+      slopes.add(new Plan.Slope(off, outcome.key(), outNumber[i] - planNumber[i], within));
     }
   }
 
@@ -73,28 +72,41 @@ final class Slopes {
 
   private static Settings warmer(Settings set) {
     return new Settings(
-        set.liquorL(), set.strikeC() + 1, set.mashOffsetK() + 1, set.gristFactor(),
-        set.hopFactor(), set.boilDutyFrac(), set.topUpL());
+        set.liquorL(),
+        set.strikeC() + 1,
+        set.mashOffsetK() + 1,
+        set.gristFactor(),
+        set.hopFactor(),
+        set.boilDutyFrac(),
+        set.topUpL());
   }
 
   private static Settings duty(Settings set, double dutyFrac) {
     return new Settings(
-        set.liquorL(), set.strikeC(), set.mashOffsetK(), set.gristFactor(), set.hopFactor(),
-        dutyFrac, set.topUpL());
+        set.liquorL(),
+        set.strikeC(),
+        set.mashOffsetK(),
+        set.gristFactor(),
+        set.hopFactor(),
+        dutyFrac,
+        set.topUpL());
   }
 
   private static Settings hops(Settings set) {
     return new Settings(
-        set.liquorL(), set.strikeC(), set.mashOffsetK(), set.gristFactor(),
-        set.hopFactor() * 1.1, set.boilDutyFrac(), set.topUpL());
+        set.liquorL(),
+        set.strikeC(),
+        set.mashOffsetK(),
+        set.gristFactor(),
+        set.hopFactor() * 1.1,
+        set.boilDutyFrac(),
+        set.topUpL());
   }
 
   private static BrewDay longer(BrewDay day, double moreSec) {
     Recipe recipe = day.recipe();
-    Entered hold =
-        Entered.of(recipe.boil().holdSec().inside() + moreSec, Quantity.TIME.inside());
-    Boil boil =
-        new Boil(hold, recipe.boil().evaporationLPerSec(), recipe.boil().dutyFrac());
+    Entered hold = Entered.of(recipe.boil().holdSec().inside() + moreSec, Quantity.TIME.inside());
+    Boil boil = new Boil(hold, recipe.boil().evaporationLPerSec(), recipe.boil().dutyFrac());
     return new BrewDay(recipe.withBoil(boil), day.rig(), day.settings());
   }
 }

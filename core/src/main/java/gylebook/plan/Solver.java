@@ -4,7 +4,6 @@ import gylebook.recipe.Aim;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
-import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
 import gylebook.simulate.Settings;
 import gylebook.units.Entered;
@@ -20,6 +19,7 @@ final class Solver {
   private static final int MOST_ROUNDS = 40;
   private static final double NEAR_RATIO = 2e-4;
   private static final double NEAR_K = 0.02;
+  private static final double KEPT_L_PER_KG = 0.7;
   private static final double SEC_PER_HR = 3600;
   private static final double LATENT_J_PER_L = 2.26e6;
 
@@ -31,7 +31,7 @@ final class Solver {
   private final double lengthL;
   private final double topUpL;
   private Settings settings;
-  private double[] outNumber;
+  private Outcomes out;
 
   Solver(Recipe recipe, Rig rig, double lengthL, double topUpL) {
     this.recipe = recipe;
@@ -39,25 +39,19 @@ final class Solver {
     this.lengthL = lengthL;
     this.topUpL = topUpL;
     this.settings = firstGuess();
-    this.outNumber = new double[0];
+    this.out = Outcomes.of(new BrewDay(recipe, rig, settings));
   }
 
   /// What was found.
   ///
   /// @param day with the settings
-  /// @param outNumber its outcomes
+  /// @param out what comes out
   /// @param met whether every aim was met
-  @SuppressWarnings("ArrayRecordComponent") // one row of outcomes, handed on
-  record Found(BrewDay day, double[] outNumber, boolean met) {
-    double at(Outcome outcome) {
-      return outNumber[outcome.ordinal()];
-    }
-  }
+  record Found(BrewDay day, Outcomes out, boolean met) {}
 
   private Settings firstGuess() {
-    double grainKg =
-        recipe.grist().stream().mapToDouble(line -> line.massKg().inside()).sum();
-    double liquorL = Math.max(2, 1.2 * lengthL + 0.7 * grainKg + 1 - topUpL);
+    double grainKg = recipe.grist().stream().mapToDouble(line -> line.massKg().inside()).sum();
+    double liquorL = Math.max(2, 1.2 * lengthL + KEPT_L_PER_KG * grainKg + 1 - topUpL);
     double firstC = firstRestC();
     double strikeC = firstC + 4;
     double dutyFrac = recipe.boil().dutyFrac().map(Entered::inside).orElse(0.7);
@@ -72,26 +66,22 @@ final class Solver {
   Found found() {
     boolean met = false;
     for (int round = 0; round < MOST_ROUNDS && !met; round++) {
-      outNumber = Ensemble.nominalOutcomes(new BrewDay(recipe, rig, settings));
+      out = Outcomes.of(new BrewDay(recipe, rig, settings));
       Settings better = better();
       met = near(settings, better);
       if (!met) {
         settings = better;
       }
     }
-    return new Found(new BrewDay(recipe, rig, settings), outNumber, met);
-  }
-
-  private double got(Outcome outcome) {
-    return outNumber[outcome.ordinal()];
+    return new Found(new BrewDay(recipe, rig, settings), out, met);
   }
 
   private Settings better() {
     boolean keg = recipe.aim().into() == Aim.Into.KEG;
-    double missL = lengthL - got(keg ? Outcome.KEG : Outcome.FERMENTER);
+    double missL = lengthL - out.at(keg ? Outcome.KEG : Outcome.FERMENTER);
     double liquorL = Math.max(1, settings.liquorL() + missL);
-    double strikeC = settings.strikeC() + held(firstRestC() - got(Outcome.DOUGH_IN));
-    double offsetK = settings.mashOffsetK() + held(firstRestC() - got(Outcome.GRAIN_HELD));
+    double strikeC = settings.strikeC() + heldK(firstRestC() - out.at(Outcome.DOUGH_IN));
+    double offsetK = settings.mashOffsetK() + heldK(firstRestC() - out.at(Outcome.GRAIN_HELD));
     return new Settings(
         liquorL,
         Math.clamp(strikeC, 20, 99),
@@ -102,7 +92,7 @@ final class Solver {
         topUpL);
   }
 
-  private static double held(double missK) {
+  private static double heldK(double missK) {
     return Math.clamp(missK, -10, 10);
   }
 
@@ -112,7 +102,7 @@ final class Solver {
         .strengthPlato()
         .map(
             wanted -> {
-              double gotPlato = got(Outcome.STRENGTH);
+              double gotPlato = out.at(Outcome.STRENGTH);
               double wantedPlato = wanted.inside();
               double odds =
                   wantedPlato / (100 - wantedPlato) * ((100 - gotPlato) / Math.max(0.1, gotPlato));
@@ -125,11 +115,11 @@ final class Solver {
     return recipe
         .aim()
         .bitternessMgPerL()
-        .filter(_ -> got(Outcome.ISO_IN_BEER) > 0)
+        .filter(_ -> out.at(Outcome.ISO_IN_BEER) > 0)
         .map(
             wanted -> {
-              double missMgPerL = wanted.inside() - got(Outcome.BITTERNESS);
-              double ratio = 1 + missMgPerL / got(Outcome.ISO_IN_BEER);
+              double missMgPerL = wanted.inside() - out.at(Outcome.BITTERNESS);
+              double ratio = 1 + missMgPerL / out.at(Outcome.ISO_IN_BEER);
               return settings.hopFactor() * Math.clamp(ratio, 0.2, 5);
             })
         .orElse(1.0);
@@ -139,11 +129,11 @@ final class Solver {
     if (recipe.boil().dutyFrac().isPresent()) {
       return recipe.boil().dutyFrac().get().inside();
     }
-    double missLPerHr = wantedLPerHr(recipe, lengthL) - got(Outcome.BOIL_OFF_RATE);
+    double missLPerHr = wantedLPerHr(recipe, lengthL) - out.at(Outcome.BOIL_OFF_RATE);
     double missLPerSec = missLPerHr / SEC_PER_HR;
     double powerW = rig.element().plateW().value();
     double dutyFrac = settings.boilDutyFrac() + missLPerSec * LATENT_J_PER_L / powerW;
-    return Math.clamp(Math.max(dutyFrac, got(Outcome.ROLLING)), 0.05, 1);
+    return Math.clamp(Math.max(dutyFrac, out.at(Outcome.ROLLING)), 0.05, 1);
   }
 
   /// Evaporation that the recipe asks for, or what is usual for its length.
@@ -153,7 +143,7 @@ final class Solver {
   }
 
   private static boolean near(Settings a, Settings b) {
-    return close(a.liquorL(), b.liquorL())
+    return close(a.liquorL() / b.liquorL(), 1)
         && Math.abs(a.strikeC() - b.strikeC()) < NEAR_K
         && Math.abs(a.mashOffsetK() - b.mashOffsetK()) < NEAR_K
         && close(a.gristFactor(), b.gristFactor())

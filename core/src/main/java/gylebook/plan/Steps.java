@@ -6,10 +6,12 @@ import gylebook.recipe.Rest;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Outcome;
 import gylebook.simulate.Settings;
+import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.List;
 
 /// The day's list: what to do, with its one figure.
+@AnyUnit("each step names its figure with its unit")
 final class Steps {
   private Steps() {}
 
@@ -36,25 +38,34 @@ final class Steps {
     rests(steps, recipe, set);
     steps.add(step("bagOut", "Heater to zero, pump off; lift the bag and let it drain", "", NONE));
     steps.add(
-        step("boilReached", "Full heat, lid on to 94 C, to the boil; then turn the duty to", "dutyFrac",
+        step(
+            "boilReached",
+            "Full heat, lid on to 94 C, to the boil; then turn the duty to",
+            "dutyFrac",
             set.boilDutyFrac()));
     hops(steps, recipe, set);
     steps.add(step("flameOut", "Heater off after", "boilSec", recipe.boil().holdSec().inside()));
     for (int i = 0; i < recipe.stands().size(); i++) {
       steps.add(
-          step("standAt." + i, "Cool and stand at", "standC",
+          step(
+              "standAt." + i,
+              "Cool and stand at",
+              "standC",
               recipe.stands().get(i).targetC().inside()));
     }
-    steps.add(step("cast", "Run off; into the fermenter come", "fermenterL",
-        found.at(Outcome.FERMENTER)));
+    steps.add(
+        step(
+            "cast",
+            "Run off; into the fermenter come",
+            "fermenterL",
+            found.out().at(Outcome.FERMENTER)));
     return steps;
   }
 
   private static final double NONE = Double.NaN;
 
-  private static Plan.PlannedStep step(
-      String milestone, String does, String key, double amountNumber) {
-    return new Plan.PlannedStep(milestone, does, key, amountNumber);
+  private static Plan.PlannedStep step(String milestone, String does, String key, double amount) {
+    return new Plan.PlannedStep(milestone, does, key, amount);
   }
 
   private static void rests(List<Plan.PlannedStep> steps, Recipe recipe, Settings set) {
@@ -76,8 +87,12 @@ final class Steps {
       Hop hop = recipe.hops().get(i);
       if (hop.when() instanceof Hop.When.InBoil boil) {
         double massG = hop.massG().inside() * set.hopFactor();
-        steps.add(step("hop." + i, hop.name() + " in, with so much of the boil left", "leftSec",
-            boil.leftSec().inside()));
+        steps.add(
+            step(
+                "hop." + i,
+                hop.name() + " in, with so much of the boil left",
+                "leftSec",
+                boil.leftSec().inside()));
         steps.add(step("hop." + i, hop.name() + ", weighed", "hopG", massG));
       }
     }

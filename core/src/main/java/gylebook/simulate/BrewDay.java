@@ -140,8 +140,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   }
 
   /// Sugar and extract go in ten minutes before the end, or at once when less is left.
-  private double sweetenedLeftSec(
-      List<Action> day, Lots lots, double leftSec, double dutyFrac) {
+  private double sweetenedLeftSec(List<Action> day, Lots lots, double leftSec, double dutyFrac) {
     double atLeftSec = Math.min(leftSec, EXTRACT_LEFT_SEC);
     day.add(boiling("sugarIn", leftSec - atLeftSec, dutyFrac));
     day.add(new Action.AddExtract(lots.kettleExtractKg, lots.kettleWaterKg, 0.95));

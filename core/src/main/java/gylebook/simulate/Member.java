@@ -231,8 +231,7 @@ public final class Member {
     double boilsC = waterBoilsC;
     double overRoomK = boilsC - roomC;
     double wallThroughWPerK = 1 / (1 / wortToWallWPerK + 1 / wallWPerK);
-    double lossW =
-        surfaceLoss.steamW(boilsC) + (lidOffWPerK + wallThroughWPerK) * overRoomK;
+    double lossW = surfaceLoss.steamW(boilsC) + (lidOffWPerK + wallThroughWPerK) * overRoomK;
     return Math.min(1, ROLLING_RATIO * lossW / elementW);
   }
 

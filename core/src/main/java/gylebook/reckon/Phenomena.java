@@ -4,10 +4,13 @@ import gylebook.science.Absorption;
 import gylebook.science.Acid;
 import gylebook.science.Air;
 import gylebook.science.Alcohol;
+import gylebook.science.AlcoholShortcut;
 import gylebook.science.Atmosphere;
 import gylebook.science.AtomicWeights;
 import gylebook.science.Attenuation;
+import gylebook.science.Balling;
 import gylebook.science.BedFlow;
+import gylebook.science.BeerRefractometer;
 import gylebook.science.BetaAmylase;
 import gylebook.science.BitternessUnits;
 import gylebook.science.Boil;
@@ -21,15 +24,19 @@ import gylebook.science.ChipThermometer;
 import gylebook.science.Circuit;
 import gylebook.science.Colour;
 import gylebook.science.ControllerTuning;
+import gylebook.science.Cutaia2009;
+import gylebook.science.DegreeOfFermentation;
 import gylebook.science.Dilution;
 import gylebook.science.DimethylSulfide;
 import gylebook.science.Dissociation;
 import gylebook.science.Doubt;
 import gylebook.science.Element;
+import gylebook.science.EthanolWater;
 import gylebook.science.Evaporation;
 import gylebook.science.ExtractMass;
 import gylebook.science.Fermentability;
 import gylebook.science.FirstWort;
+import gylebook.science.FoodEnergy;
 import gylebook.science.Gelatinisation;
 import gylebook.science.HoldingPower;
 import gylebook.science.HopAge;
@@ -54,6 +61,7 @@ import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
 import gylebook.science.Pt100;
 import gylebook.science.Radiation;
+import gylebook.science.RefractometerRegression;
 import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
 import gylebook.science.Salt;
@@ -67,6 +75,7 @@ import gylebook.science.StemConduction;
 import gylebook.science.StepTest;
 import gylebook.science.Strike;
 import gylebook.science.Suction;
+import gylebook.science.Tabarie;
 import gylebook.science.TapWater;
 import gylebook.science.Thermocouple;
 import gylebook.science.Thermometers;
@@ -86,10 +95,13 @@ final class Phenomena {
     Acid.class,
     Air.class,
     Alcohol.class,
+    AlcoholShortcut.class,
     Atmosphere.class,
     AtomicWeights.class,
     Attenuation.class,
+    Balling.class,
     BedFlow.class,
+    BeerRefractometer.class,
     BetaAmylase.class,
     BitternessUnits.class,
     Boil.class,
@@ -103,15 +115,19 @@ final class Phenomena {
     Circuit.class,
     Colour.class,
     ControllerTuning.class,
+    Cutaia2009.class,
+    DegreeOfFermentation.class,
     Dilution.class,
     DimethylSulfide.class,
     Dissociation.class,
     Doubt.class,
     Element.class,
+    EthanolWater.class,
     Evaporation.class,
     ExtractMass.class,
     Fermentability.class,
     FirstWort.class,
+    FoodEnergy.class,
     Gelatinisation.class,
     HoldingPower.class,
     HopAge.class,
@@ -136,6 +152,7 @@ final class Phenomena {
     PotentialExtract.class,
     Pt100.class,
     Radiation.class,
+    RefractometerRegression.class,
     RelayTest.class,
     ResidualAlkalinity.class,
     Salt.class,
@@ -149,6 +166,7 @@ final class Phenomena {
     StepTest.class,
     Strike.class,
     Suction.class,
+    Tabarie.class,
     TapWater.class,
     Thermocouple.class,
     Thermometers.class,

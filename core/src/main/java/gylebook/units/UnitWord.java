@@ -23,6 +23,7 @@ public enum UnitWord {
   DAY("Day", "d", Kind.PLAIN),
   J("J", "J", Kind.PLAIN),
   KJ("Kj", "kJ", Kind.PLAIN),
+  KCAL("Kcal", "kcal", Kind.PLAIN),
   KWH("Kwh", "kWh", Kind.PLAIN),
   W("W", "W", Kind.PLAIN),
   KW("Kw", "kW", Kind.PLAIN),

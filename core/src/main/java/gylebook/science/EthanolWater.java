@@ -1,70 +1,78 @@
 package gylebook.science;
 
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.analysis.polynomials.PolynomialFunction;
 
 /// Density of alcohol in water, and strength by mass from strength by volume.
 ///
 /// One coefficient of the law is copied about with a wrong ending (C(2,3) as ...933 for ...993).
 public final class EthanolWater {
-  private static final double[] MIXED_AT_20 = {
-    9.982012300e2,
-    -1.929769495e2,
-    3.891238958e2,
-    -1.668103923e3,
-    1.352215441e4,
-    -8.829278388e4,
-    3.062874042e5,
-    -6.138381234e5,
-    7.470172998e5,
-    -5.478461354e5,
-    2.234460334e5,
-    -3.903285426e4
-  };
-  private static final double[] WATER = {
-    0, -2.0618513e-1, -5.2682542e-3, 3.6130013e-5, -3.8957702e-7, 7.1693540e-9, -9.9739231e-11
-  };
-  private static final double[][] MIXED_BY_WARMTH = {
-    {
-      0,
-      1.693443461530087e-1,
-      -1.046914743455169e1,
-      7.196353469546523e1,
-      -7.047478054272792e2,
-      3.924090430035045e3,
-      -1.210164659068747e4,
-      2.248646550400788e4,
-      -2.605562982188164e4,
-      1.852373922069467e4,
-      -7.420201433430137e3,
-      1.285617841998974e3
-    },
-    {
-      0,
-      -1.193013005057010e-2,
-      2.517399633803461e-1,
-      -2.170575700536993,
-      1.353034988843029e1,
-      -5.029988758547014e1,
-      1.096355666577570e2,
-      -1.422753946421155e2,
-      1.080435942856230e2,
-      -4.414153236817392e1,
-      7.442971530188783
-    },
-    {
-      0,
-      -6.802995733503803e-4,
-      1.876837790289664e-2,
-      -2.002561813734156e-1,
-      1.022992966719220,
-      -2.895696483903638,
-      4.810060584300675,
-      -4.672147440794683,
-      2.458043105903461,
-      -5.411227621436812e-1
-    },
-    {0, 4.075376675622027e-6, -8.763058573471110e-6, 6.515031360099368e-6, -1.515784836987210e-6},
-    {0, -2.788074354782409e-8, 1.345612883493354e-8}
+  private static final PolynomialFunction MIXED_AT_20 =
+      new PolynomialFunction(
+          9.982012300e2,
+          -1.929769495e2,
+          3.891238958e2,
+          -1.668103923e3,
+          1.352215441e4,
+          -8.829278388e4,
+          3.062874042e5,
+          -6.138381234e5,
+          7.470172998e5,
+          -5.478461354e5,
+          2.234460334e5,
+          -3.903285426e4);
+  private static final PolynomialFunction WATER =
+      new PolynomialFunction(
+          0,
+          -2.0618513e-1,
+          -5.2682542e-3,
+          3.6130013e-5,
+          -3.8957702e-7,
+          7.1693540e-9,
+          -9.9739231e-11);
+  private static final PolynomialFunction[] MIXED_BY_WARMTH = {
+    new PolynomialFunction(
+        0,
+        1.693443461530087e-1,
+        -1.046914743455169e1,
+        7.196353469546523e1,
+        -7.047478054272792e2,
+        3.924090430035045e3,
+        -1.210164659068747e4,
+        2.248646550400788e4,
+        -2.605562982188164e4,
+        1.852373922069467e4,
+        -7.420201433430137e3,
+        1.285617841998974e3),
+    new PolynomialFunction(
+        0,
+        -1.193013005057010e-2,
+        2.517399633803461e-1,
+        -2.170575700536993,
+        1.353034988843029e1,
+        -5.029988758547014e1,
+        1.096355666577570e2,
+        -1.422753946421155e2,
+        1.080435942856230e2,
+        -4.414153236817392e1,
+        7.442971530188783),
+    new PolynomialFunction(
+        0,
+        -6.802995733503803e-4,
+        1.876837790289664e-2,
+        -2.002561813734156e-1,
+        1.022992966719220,
+        -2.895696483903638,
+        4.810060584300675,
+        -4.672147440794683,
+        2.458043105903461,
+        -5.411227621436812e-1),
+    new PolynomialFunction(
+        0,
+        4.075376675622027e-6,
+        -8.763058573471110e-6,
+        6.515031360099368e-6,
+        -1.515784836987210e-6),
+    new PolynomialFunction(0, -2.788074354782409e-8, 1.345612883493354e-8)
   };
   private static final double SCALE_C = 20;
 
@@ -93,16 +101,16 @@ public final class EthanolWater {
     Require.within("temperature of the mixture in C", mixtureC, -20, 40);
     double p = ethanolFrac;
     double warmer = mixtureC - SCALE_C;
-    double rho = polynomial(MIXED_AT_20, p);
+    double rho = MIXED_AT_20.value(p);
     if (warmer == 0) {
       return rho;
     }
     double power = 1;
-    for (double[] coefficients : MIXED_BY_WARMTH) {
+    for (PolynomialFunction coefficients : MIXED_BY_WARMTH) {
       power *= warmer;
-      rho += power * polynomial(coefficients, p);
+      rho += power * coefficients.value(p);
     }
-    return rho + polynomial(WATER, warmer);
+    return rho + WATER.value(warmer);
   }
 
   /// Specific gravity of a mixture against water of a temperature.
@@ -120,7 +128,8 @@ public final class EthanolWater {
   @Source(key = "oiml-r22", at = "general formula", trust = Trust.READ)
   public static double mixtureSg(
       double ethanolFrac, @Usually(20) double mixtureC, @Usually(20) double referenceC) {
-    return densityKgPerM3(ethanolFrac, mixtureC) / densityKgPerM3(0, referenceC);
+    double gravity = densityKgPerM3(ethanolFrac, mixtureC) / densityKgPerM3(0, referenceC);
+    return gravity;
   }
 
   /// Strength by volume at 20 C from strength by mass.
@@ -151,15 +160,11 @@ public final class EthanolWater {
   @Source(key = "oiml-r22", at = "general formula", trust = Trust.READ)
   public static double massFrac(double byVolumeFrac) {
     double q = Require.within("alcohol by volume as a share", byVolumeFrac, 0, 1);
-    return new BracketingNthOrderBrentSolver(1e-14, 1e-13, 1e-15, 5)
-        .solve(100, p -> volumeFrac(p) - q, 0, 1);
+    return Root.between(0, 1, p -> volumeFrac(p) - q);
   }
 
-  private static double polynomial(double[] coefficients, double at) {
-    double sum = 0;
-    for (int i = coefficients.length - 1; i >= 0; i--) {
-      sum = sum * at + coefficients[i];
-    }
-    return sum;
+  /// Share of alcohol in a mixture of which a cubic metre holds a mass of it.
+  static double holdingFrac(double ethanolKgPerM3) {
+    return Root.between(0, 1, p -> p * densityKgPerM3(p, SCALE_C) - ethanolKgPerM3);
   }
 }

@@ -40,7 +40,8 @@ public final class FoodEnergy {
     Require.within("gravity of the beer", beerSg, 0.9, 1.2);
     Require.within("ash as a share", ashFrac, 0, 0.01);
     Require.notBelow0("glass in mL", glassMl);
-    double solid = Math.max(0, realExtractPlato - PERCENT_NUMBER * ashFrac);
+    double ash = PERCENT_NUMBER * ashFrac;
+    double solid = Math.max(0, realExtractPlato - ash);
     double kcal = 6.9 * PERCENT_NUMBER * alcoholByMassFrac + 4 * solid;
     double glass = kcal * beerSg * glassMl / PERCENT_NUMBER;
     return new Energy(

@@ -1,8 +1,6 @@
 package gylebook.science;
 
 import gylebook.units.ExtractScale;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// Gravity of beer from what is in it, after Tabarie: alcohol and extract shift it independently.
 ///
@@ -38,8 +36,8 @@ public final class Tabarie {
   public static double beerSg(double alcoholByMassFrac, double realExtractPlato) {
     Require.within("alcohol by mass as a share", alcoholByMassFrac, 0, 0.18);
     Require.within("real extract in P", realExtractPlato, 0, 30);
-    return solved(
-        s -> sumSg(alcoholByMassFrac * s, realExtractPlato / PERCENT_NUMBER * s) - s, 0.8, 1.3);
+    return Root.between(
+        0.8, 1.3, s -> sumSg(alcoholByMassFrac * s, realExtractPlato / PERCENT_NUMBER * s) - s);
   }
 
   /// Apparent extract of a beer: the same as the spindle shows it.
@@ -66,18 +64,12 @@ public final class Tabarie {
   }
 
   private static double alcoholSg(double alcoholRatio) {
-    double held = alcoholRatio * EthanolWater.WATER_KG_PER_M3;
-    double p = solved(share -> share * EthanolWater.densityKgPerM3(share, 20) - held, 0, 1);
+    double p = EthanolWater.holdingFrac(alcoholRatio * EthanolWater.WATER_KG_PER_M3);
     return EthanolWater.mixtureSg(p, 20, 20);
   }
 
   private static double extractSg(double extractRatio) {
     double held = PERCENT_NUMBER * extractRatio;
-    return solved(s -> ExtractScale.platoFromSg(s) * s - held, 0.95, 1.35);
-  }
-
-  static double solved(UnivariateFunction gap, double leastNumber, double mostNumber) {
-    return new BracketingNthOrderBrentSolver(1e-13, 1e-12, 1e-14, 5)
-        .solve(200, gap, leastNumber, mostNumber);
+    return Root.between(0.95, 1.35, s -> ExtractScale.platoFromSg(s) * s - held);
   }
 }

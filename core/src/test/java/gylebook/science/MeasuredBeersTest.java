@@ -12,10 +12,13 @@ import org.junit.jupiter.api.Test;
 /// Fourteen beers of three breweries, 1911-12, distilled and evaporated by the US Department of
 /// Agriculture (Bulletin 493, 1917, tables I-IV).
 ///
-/// Their gravities are at 15.6/15.6 C; their extract table reads 2.2 % high against Plato's. The
-/// bars are those reached by a second reckoning, outside this project, of the same laws.
+/// Their gravities are at 15.6/15.6 C and are brought to 20/20 here; their extract table reads 2.2
+/// % high against Plato's. A second reckoning of the same laws, made outside this project on a
+/// larger part of the tables, came to 0.12 (bias 0.06) and 0.07 P. These fourteen alone scatter
+/// more: beers of one wort differ by 0.25 % alcohol where their gravities differ by nothing.
 class MeasuredBeersTest {
   private static final double THEIR_EXTRACT_RATIO = 0.979;
+  private static final double THEIR_C = 15.5556;
   private static final double WATER_G_PER_ML = 0.99904;
 
   private record Beer(
@@ -26,17 +29,17 @@ class MeasuredBeersTest {
   @Test
   void theLawsSolvedTogetherComeWithinTheScatterOfTheMeasurements() {
     Miss miss = miss(Alcohol::fromExtracts);
-    assertThat(miss.alcoholRms()).isLessThan(0.125);
-    assertThat(Math.abs(miss.alcoholBias())).isLessThan(0.065);
-    assertThat(miss.extractRms()).isLessThan(0.075);
+    assertThat(miss.alcoholRms()).isLessThan(0.15);
+    assertThat(Math.abs(miss.alcoholBias())).isLessThan(0.09);
+    assertThat(miss.extractRms()).isLessThan(0.07);
   }
 
   @Test
   void theShortcutIsWorse() {
     Miss ours = miss(Alcohol::fromExtracts);
     Miss shortcut = miss(AlcoholShortcut::fixedShare);
-    assertThat(shortcut.alcoholRms()).isGreaterThan(1.3 * ours.alcoholRms());
-    assertThat(shortcut.extractRms()).isGreaterThan(1.5 * ours.extractRms());
+    assertThat(shortcut.alcoholRms()).isGreaterThan(1.25 * ours.alcoholRms());
+    assertThat(shortcut.extractRms()).isGreaterThan(1.8 * ours.extractRms());
   }
 
   private static Miss miss(BiFunction<Double, Double, Alcohol.Strength> law) {
@@ -62,14 +65,35 @@ class MeasuredBeersTest {
     for (List<String> cells : ReferenceRows.cells("measured-beers.csv")) {
       double wort = Double.parseDouble(cells.get(1));
       double beer = Double.parseDouble(cells.get(4));
+      double alcohol = Double.parseDouble(cells.get(5));
+      double extract = Double.parseDouble(cells.get(6)) * THEIR_EXTRACT_RATIO;
       double gPer100Ml = beer * WATER_G_PER_ML;
       beers.add(
           new Beer(
-              ExtractScale.platoFromSg(wort),
-              ExtractScale.platoFromSg(beer),
-              Double.parseDouble(cells.get(5)) / gPer100Ml,
-              Double.parseDouble(cells.get(6)) * THEIR_EXTRACT_RATIO / gPer100Ml));
+              ExtractScale.platoFromSg(extractSg(extractShare(wort), 20)),
+              ExtractScale.platoFromSg(beer + shift(alcohol / 100, extract / 100)),
+              alcohol / gPer100Ml,
+              extract / gPer100Ml));
     }
     return beers;
+  }
+
+  /// How much the gravity rises from 15.6/15.6 to 20/20 C, by what is in a millilitre.
+  private static double shift(double alcohol, double extract) {
+    double p =
+        Root.between(0, 1, x -> x * EthanolWater.densityKgPerM3(x, THEIR_C) / 1000 - alcohol);
+    double w = Root.between(0, 0.5, x -> x * WortDensity.wortKgPerL(x, THEIR_C) - extract);
+    return EthanolWater.mixtureSg(p, 20, 20)
+        - EthanolWater.mixtureSg(p, THEIR_C, THEIR_C)
+        + extractSg(w, 20)
+        - extractSg(w, THEIR_C);
+  }
+
+  private static double extractShare(double sg) {
+    return WortDensity.extractFrac(sg * WaterDensity.waterKgPerL(THEIR_C), THEIR_C);
+  }
+
+  private static double extractSg(double share, double atC) {
+    return WortDensity.wortKgPerL(share, atC) / WaterDensity.waterKgPerL(atC);
   }
 }

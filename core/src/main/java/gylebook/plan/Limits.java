@@ -1,7 +1,10 @@
 package gylebook.plan;
 
 import gylebook.recipe.Recipe;
+import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
+import gylebook.science.Atmosphere;
+import gylebook.science.Saturation;
 import gylebook.simulate.Outcome;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +12,8 @@ import java.util.Optional;
 /// What can stand in the way of a plan.
 final class Limits {
   private static final double L_PER_M3 = 1000;
+  // A set point this close to the boil cannot be held.
+  private static final double LEAST_BELOW_K = 2;
   // A fermenter wants room for the head: a tenth (common practice, no source).
   private static final double FERMENTER_FULL_FRAC = 0.92;
 
@@ -30,15 +35,16 @@ final class Limits {
 
   /// The first limit that binds.
   static Optional<Bound> of(Recipe recipe, Rig rig, Solver.Found found) {
-    Optional<Bound> heat = heat(recipe, found);
+    Optional<Bound> heat = heat(recipe, rig, found);
     return heat.isPresent() ? heat : room(recipe, rig, found);
   }
 
-  private static Optional<Bound> heat(Recipe recipe, Solver.Found found) {
-    double boilsC = found.out().at(Outcome.BOILS_AT);
+  private static Optional<Bound> heat(
+      Recipe recipe, Rig rig, Solver.Found found) {
+    double boilsC = waterBoilsC(rig);
     double hottestC =
         recipe.rests().stream().mapToDouble(rest -> rest.targetC().inside()).max().orElse(0);
-    if (hottestC > boilsC - 2 || found.day().settings().strikeC() > boilsC - 1) {
+    if (hottestC > boilsC - LEAST_BELOW_K) {
       return Optional.of(
           new Bound(
               "boilsTooCool",
@@ -61,6 +67,15 @@ final class Limits {
               true));
     }
     return Optional.empty();
+  }
+
+  private static double waterBoilsC(Rig rig) {
+    double pressureKpa =
+        rig.site()
+            .stationKpa()
+            .map(Parameter::value)
+            .orElseGet(() -> Atmosphere.stationKpa(rig.site().altitudeM().value()));
+    return Saturation.boilingC(pressureKpa);
   }
 
   private static Optional<Bound> room(Recipe recipe, Rig rig, Solver.Found found) {

@@ -15,6 +15,7 @@ final class Harvest {
   // Dry hops keep 8 L of beer a kilogram (a supplier's trial by way of a trade article).
   private static final double DRY_HOP_HOLDS_L_PER_KG = 8;
   // A wort mashed at 66 C lets the usual yeast reach what its maker names (assumed).
+  private static final double MOST_PLATO = 40;
   private static final double USUAL_LIMIT_FRAC = 0.80;
 
   private final BrewDay day;
@@ -109,7 +110,10 @@ final class Harvest {
     put(Outcome.ATTENUATION, attenuationFrac);
     double finalPlato = 100 * extractFrac * (1 - attenuationFrac);
     put(Outcome.FINAL, finalPlato);
-    put(Outcome.ALCOHOL, Alcohol.fromExtracts(100 * extractFrac, finalPlato).byVolumeFrac());
+    // A day that is given up may end in syrup, beyond what the relation was measured for.
+    double wortPlato = Math.min(MOST_PLATO, 100 * extractFrac);
+    double beerPlato = Math.min(finalPlato, wortPlato);
+    put(Outcome.ALCOHOL, Alcohol.fromExtracts(wortPlato, beerPlato).byVolumeFrac());
     double lostL = member.fermenterLossL + DRY_HOP_HOLDS_L_PER_KG * lots.dryHopKg;
     put(Outcome.KEG, Math.max(0, fermenterL - lostL));
   }

@@ -1,0 +1,197 @@
+package gylebook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import gylebook.recipe.Aim;
+import gylebook.recipe.Recipe;
+import gylebook.recipe.Rest;
+import gylebook.rig.Chiller;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Newcomer;
+import gylebook.rig.Probe;
+import gylebook.rig.Rig;
+import gylebook.simulate.BrewDay;
+import gylebook.simulate.Ensemble;
+import gylebook.simulate.Outcome;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+
+class PlannerTest {
+  private static Planned plan(Recipe recipe, Rig rig) {
+    return Planner.plan(recipe, rig, 200, 20, () -> false, _ -> {});
+  }
+
+  private static Plan feasible(Recipe recipe, Rig rig) {
+    Planned planned = plan(recipe, rig);
+    assertThat(planned).isInstanceOf(Planned.Feasible.class);
+    return ((Planned.Feasible) planned).plan();
+  }
+
+  private static Recipe litres(Recipe recipe, double lengthL) {
+    Aim aim = recipe.aim();
+    Entered length = Entered.of(lengthL, Unit.known(Quantity.VOLUME, "L"));
+    return recipe.withAim(
+        new Aim(length, aim.into(), aim.strengthPlato(), aim.bitternessMgPerL(), ""));
+  }
+
+  private static Rig rig(double kettleL, double plateW, double altitudeM) {
+    return new Newcomer(
+            "test",
+            kettleL,
+            plateW,
+            230,
+            230,
+            altitudeM,
+            true,
+            1.5,
+            0.0127,
+            Probe.Place.SUCTION,
+            Chiller.Kind.COUNTERFLOW,
+            60,
+            50)
+        .rig();
+  }
+
+  @Test
+  void reachesTheWantedBeerOnBothDemoRigs() {
+    assertReached(Demo.copperBitter(), DemoRigs.household());
+    assertReached(Demo.wheatBeer(), DemoRigs.smallFlat());
+  }
+
+  private static void assertReached(Recipe recipe, Rig rig) {
+    Plan plan = feasible(recipe, rig);
+    Outcomes out = Outcomes.of(new BrewDay(recipe, rig, plan.settings()));
+    Aim aim = recipe.aim();
+    assertThat(out.at(Outcome.FERMENTER)).isCloseTo(aim.lengthL().inside(), within(0.02));
+    assertThat(out.at(Outcome.STRENGTH))
+        .isCloseTo(aim.strengthPlato().orElseThrow().inside(), within(0.02));
+    assertThat(out.at(Outcome.BITTERNESS))
+        .isCloseTo(aim.bitternessMgPerL().orElseThrow().inside(), within(0.1));
+    double restC = recipe.rests().getFirst().targetC().inside();
+    assertThat(out.at(Outcome.GRAIN_HELD)).isCloseTo(restC, within(0.05));
+    assertThat(out.at(Outcome.DOUGH_IN)).isCloseTo(restC, within(0.05));
+  }
+
+  @Test
+  void bandsHoldTheMiddleAndNarrowNowhereToNothing() {
+    Forecast forecast = feasible(Demo.copperBitter(), DemoRigs.household()).forecast();
+    for (String key : List.of("fermenterL", "strengthPlato", "bitternessMgPerL", "castC")) {
+      Band band = forecast.figure(key).orElseThrow().band();
+      assertThat(band.low()).as(key).isLessThan(band.middle());
+      assertThat(band.middle()).as(key).isLessThan(band.high());
+    }
+  }
+
+  @Test
+  void theFirstHundredDaysOfAThousandAreTheHundredAlone() {
+    BrewDay day =
+        new BrewDay(
+            Demo.copperBitter(),
+            DemoRigs.household(),
+            feasible(Demo.copperBitter(), DemoRigs.household()).settings());
+    double[] few =
+        Ensemble.of(day, 7, 100, () -> false, _ -> {}).orElseThrow().outcome(Outcome.STRENGTH);
+    double[] many =
+        Ensemble.of(day, 7, 300, () -> false, _ -> {}).orElseThrow().outcome(Outcome.STRENGTH);
+    for (int i = 0; i < few.length; i++) {
+      assertThat(few[i]).isEqualTo(many[i]);
+    }
+  }
+
+  @Test
+  void tooSmallAKettleNamesItselfAndTheNearestPlanFits() {
+    Rig small = rig(25, 3000, 0);
+    Planned planned = plan(litres(Demo.copperBitter(), 40), small);
+    assertThat(planned).isInstanceOf(Planned.Impossible.class);
+    Planned.Impossible impossible = (Planned.Impossible) planned;
+    assertThat(impossible.limit()).isEqualTo("kettleTooSmall");
+    Plan nearest = impossible.nearest().orElseThrow();
+    Outcomes out = Outcomes.of(new BrewDay(Demo.copperBitter(), small, nearest.settings()));
+    assertThat(out.at(Outcome.ROOM_AT_BREAK)).isGreaterThan(0.03);
+    assertThat(out.at(Outcome.FERMENTER)).isBetween(8.0, 40.0);
+  }
+
+  @Test
+  void liquorIsHeldBackBeforeTheBeerIsGivenUp() {
+    Rig tight = rig(30, 3000, 0);
+    Plan plan = feasible(litres(Demo.copperBitter(), 20.5), tight);
+    assertThat(plan.settings().topUpL()).isGreaterThan(0.2);
+    assertThat(plan.forecast().figure("fermenterL").orElseThrow().band().middle())
+        .isCloseTo(20.5, within(0.6));
+  }
+
+  @Test
+  void aRestAboveTheBoilingPointOfAHighPlaceIsRefusedByName() {
+    Entered hot = Entered.of(88, Unit.known(Quantity.TEMPERATURE, "°C"));
+    Recipe bitter = Demo.copperBitter();
+    Rest rest = new Rest("", hot, bitter.rests().getFirst().holdSec());
+    Recipe recipe =
+        new Recipe(
+            bitter.name(),
+            "",
+            true,
+            bitter.aim(),
+            bitter.grist(),
+            bitter.liquor(),
+            List.of(rest),
+            bitter.boil(),
+            bitter.stands(),
+            bitter.hops(),
+            bitter.others(),
+            bitter.yeast(),
+            bitter.ferment(),
+            bitter.pack(),
+            "",
+            bitter.elsewhere(),
+            bitter.kept());
+    Planned planned = plan(recipe, rig(36, 3300, 3600));
+    assertThat(((Planned.Impossible) planned).limit()).isEqualTo("boilsTooCool");
+  }
+
+  @Test
+  void anElementThatCannotBoilSoMuchIsNamed() {
+    Planned planned = plan(litres(Demo.copperBitter(), 45), rig(90, 700, 0));
+    assertThat(planned).isInstanceOf(Planned.Impossible.class);
+    assertThat(((Planned.Impossible) planned).limit()).isEqualTo("elementTooWeak");
+  }
+
+  @Test
+  void anOvertakenPlanStops() {
+    assertThatThrownBy(
+            () ->
+                Planner.plan(
+                    Demo.copperBitter(), DemoRigs.household(), 100, 20, () -> true, _ -> {}))
+        .isInstanceOf(CancellationException.class);
+  }
+
+  @Test
+  void withoutAimsTheLotsStand() {
+    Recipe bitter = Demo.copperBitter();
+    Aim aim = bitter.aim();
+    Recipe free =
+        bitter.withAim(new Aim(aim.lengthL(), aim.into(), Optional.empty(), Optional.empty(), ""));
+    Plan plan = feasible(free, DemoRigs.household());
+    assertThat(plan.settings().gristFactor()).isEqualTo(1.0);
+    assertThat(plan.recipe().grist().getFirst().massKg())
+        .isEqualTo(bitter.grist().getFirst().massKg());
+  }
+
+  @Test
+  void higherUpTheSameHopsGiveLessBitterness() {
+    Plan sea = feasible(Demo.copperBitter(), rig(36, 3300, 0));
+    Outcomes low = Outcomes.of(new BrewDay(Demo.copperBitter(), rig(36, 3300, 0), sea.settings()));
+    Outcomes high =
+        Outcomes.of(new BrewDay(Demo.copperBitter(), rig(36, 3300, 1600), sea.settings()));
+    // Water boils 5.4 K cooler there; the rate of isomerisation is 0.63 of sea level's
+    // (Malowicki & Shellhammer 2005 with the standard atmosphere), the hour loses a little less.
+    double ratio = high.at(Outcome.ISO_IN_BEER) / low.at(Outcome.ISO_IN_BEER);
+    assertThat(ratio).isBetween(0.65, 0.85);
+  }
+}

@@ -39,8 +39,7 @@ final class Limits {
     return heat.isPresent() ? heat : room(recipe, rig, found);
   }
 
-  private static Optional<Bound> heat(
-      Recipe recipe, Rig rig, Solver.Found found) {
+  private static Optional<Bound> heat(Recipe recipe, Rig rig, Solver.Found found) {
     double boilsC = waterBoilsC(rig);
     double hottestC =
         recipe.rests().stream().mapToDouble(rest -> rest.targetC().inside()).max().orElse(0);

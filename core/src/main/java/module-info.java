@@ -10,5 +10,6 @@ module gylebook.core {
   exports gylebook.rig;
   exports gylebook.science;
   exports gylebook.simulate;
+  exports gylebook.telling;
   exports gylebook.units;
 }

@@ -1,6 +1,7 @@
 package gylebook.app;
 
 import gylebook.terminal.CalcCommand;
+import gylebook.terminal.PlanCommand;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,7 +63,7 @@ public final class Gylebook implements Callable<Integer> {
 
   /// The words of the terminal, each a picocli command.
   private static List<Object> words() {
-    return List.of(new CalcCommand());
+    return List.of(new CalcCommand(), new PlanCommand());
   }
 
   @Override

@@ -1,0 +1,122 @@
+package gylebook.terminal;
+
+import gylebook.plan.Demo;
+import gylebook.plan.Planned;
+import gylebook.plan.Planner;
+import gylebook.recipe.Recipe;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Rig;
+import gylebook.telling.Report;
+import java.io.PrintWriter;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/// `plan RECIPE` forecasts the brew day: as a report, or as JSON for scripts.
+///
+/// Code 0: it can be brewed; 1: it cannot, and the report says which limit binds and what can; 2:
+/// bad input, with a sentence on the error writer.
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Forecasts the brew day of a recipe on a rig.")
+public final class PlanCommand implements Callable<Integer> {
+  private static final int FEASIBLE = 0;
+  private static final int IMPOSSIBLE = 1;
+  private static final int REFUSED = 2;
+  private static final int MOST_DAYS = 100_000;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "RECIPE",
+      description = "demo (a copper bitter) or demo-wheat, both invented.")
+  private String recipe = "";
+
+  @Option(
+      names = "--rig",
+      paramLabel = "RIG",
+      description = "household or flat, both invented (default: the one the recipe is for).")
+  private @Nullable String rig;
+
+  @Option(
+      names = "--days",
+      paramLabel = "N",
+      description = "How many days to simulate for the bands (default ${DEFAULT-VALUE}).")
+  private int days = Planner.USUAL_DAYS;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of their luck (default ${DEFAULT-VALUE}).")
+  private long seed = Planner.USUAL_SEED;
+
+  @Option(names = "--json", description = "Write JSON: see docs/schema/forecast.schema.json.")
+  private boolean json;
+
+  @Option(
+      names = "--units",
+      paramLabel = "SET",
+      description = "Read in: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+  private ReadingSet units = ReadingSet.metric;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    var line = Objects.requireNonNull(spec, "picocli sets spec").commandLine();
+    PrintWriter out = line.getOut();
+    if (days < 1 || days > MOST_DAYS) {
+      return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
+    }
+    Recipe wanted = recipe();
+    if (wanted == null) {
+      return refused(
+          line.getErr(),
+          "RECIPE is '"
+              + recipe
+              + "'; this build knows demo and demo-wheat. Reading recipe files"
+              + " is not built yet.");
+    }
+    Rig on = rig();
+    if (on == null) {
+      return refused(
+          line.getErr(),
+          "--rig is '"
+              + rig
+              + "'; this build knows household and flat. Reading rig files is not"
+              + " built yet.");
+    }
+    Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
+    out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
+    out.flush();
+    return planned instanceof Planned.Feasible ? FEASIBLE : IMPOSSIBLE;
+  }
+
+  private static int refused(PrintWriter err, String sentence) {
+    err.println(sentence);
+    err.flush();
+    return REFUSED;
+  }
+
+  private @Nullable Recipe recipe() {
+    return switch (recipe) {
+      case "demo" -> Demo.copperBitter();
+      case "demo-wheat" -> Demo.wheatBeer();
+      default -> null;
+    };
+  }
+
+  private @Nullable Rig rig() {
+    String name = rig == null ? recipe.equals("demo-wheat") ? "flat" : "household" : rig;
+    return switch (name) {
+      case "household" -> DemoRigs.household();
+      case "flat" -> DemoRigs.smallFlat();
+      default -> null;
+    };
+  }
+}

@@ -1,0 +1,88 @@
+package gylebook.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import gylebook.testing.Checkout;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class PlanCommandTest {
+  private record Said(int code, String out, String err) {}
+
+  private static Said said(String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line = new CommandLine(new PlanCommand());
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
+    int code = line.execute(words);
+    return new Said(code, out.toString(), err.toString());
+  }
+
+  @Test
+  void theDemoIsForecastInMetricUnits() {
+    Said said = said("demo", "--days", "100");
+    assertThat(said.code()).isZero();
+    assertThat(said.err()).isEmpty();
+    assertThat(said.out())
+        .contains("(invented)")
+        .contains("Cold liquor into the kettle")
+        .contains("What could go wrong")
+        .contains("it never switches anything")
+        .doesNotContain("NaN");
+  }
+
+  @Test
+  void aFlatInTheUnitedStatesReadsItsOwnUnits() {
+    Said said = said("demo-wheat", "--days", "60", "--units", "us");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("US gal").contains("°F").doesNotContain("°C");
+  }
+
+  @Test
+  void theJsonIsWhatItsSchemaSays() throws IOException {
+    Said said = said("demo-wheat", "--days", "60", "--json");
+    String schema =
+        Files.readString(
+            Checkout.root().resolve("docs/schema/forecast.schema.json"), StandardCharsets.UTF_8);
+    Schema checked =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schema);
+    JsonNode written = JsonMapper.builder().build().readTree(said.out());
+    assertThat(checked.validate(written)).isEmpty();
+    assertThat(written.get("plan").get("days").asInt()).isEqualTo(60);
+  }
+
+  @Test
+  void theSameSeedWritesTheSameText() {
+    assertThat(said("demo", "--days", "50", "--json").out())
+        .isEqualTo(said("demo", "--days", "50", "--json").out());
+  }
+
+  @Test
+  void aBeerTooBigForTheRigSaysWhichLimitBindsAndWhatCanBeBrewed() {
+    Said said = said("demo", "--rig", "flat", "--days", "60");
+    assertThat(said.code()).isEqualTo(1);
+    assertThat(said.out())
+        .startsWith("It cannot be brewed as wanted.")
+        .contains("The nearest that can be brewed:");
+  }
+
+  @Test
+  void whatIsNotKnownIsRefusedInASentence() {
+    Said said = said("porter.json");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("'porter.json'").doesNotContain("Exception");
+    assertThat(said("demo", "--days", "0").err().toLowerCase(Locale.ROOT)).contains("--days is 0");
+  }
+}

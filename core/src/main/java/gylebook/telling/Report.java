@@ -1,0 +1,269 @@
+package gylebook.telling;
+
+import gylebook.plan.Figure;
+import gylebook.plan.Forecast;
+import gylebook.plan.Guard;
+import gylebook.plan.Milestone;
+import gylebook.plan.Plan;
+import gylebook.plan.Planned;
+import gylebook.plan.Trace;
+import gylebook.recipe.Goods;
+import gylebook.recipe.Hop;
+import gylebook.units.ReadingUnits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/// A plan as text for a terminal of 80 columns.
+public final class Report {
+  private static final int COLUMNS = 78;
+  private static final int CHART_ROWS = 9;
+  private static final int CHART_COLUMNS = 64;
+  private static final int INDENT = 2;
+
+  private static final List<String> OUT =
+      List.of(
+          "fermenterL",
+          "kegL",
+          "strengthPlato",
+          "finalPlato",
+          "alcoholByVolumeFrac",
+          "bitternessMgPerL",
+          "tinsethMgPerL",
+          "colourEbc",
+          "preBoilL",
+          "preBoilPlato",
+          "boilOffLPerHr",
+          "conversionFrac",
+          "brewhouseFrac",
+          "castC",
+          "daySec",
+          "energyJ",
+          "waterL",
+          "bagWetKg",
+          "bagDrippedKg");
+
+  private final Shown shown;
+  private final List<String> lines = new ArrayList<>();
+
+  private Report(ReadingUnits units) {
+    this.shown = new Shown(units);
+  }
+
+  /// The report.
+  public static String text(Planned planned, ReadingUnits units) {
+    Report report = new Report(units);
+    switch (planned) {
+      case Planned.Feasible feasible -> report.plan(feasible.plan());
+      case Planned.Impossible impossible -> report.impossible(impossible);
+    }
+    return String.join("\n", report.lines) + "\n";
+  }
+
+  private void impossible(Planned.Impossible impossible) {
+    lines.add("It cannot be brewed as wanted.");
+    wrap(shown.sentence(impossible.says()), INDENT);
+    wrap(impossible.maybe(), INDENT);
+    if (impossible.nearest().isPresent()) {
+      lines.add("");
+      lines.add("The nearest that can be brewed:");
+      lines.add("");
+      plan(impossible.nearest().get());
+    }
+  }
+
+  private void plan(Plan plan) {
+    String invented = plan.recipe().invented() || plan.rig().invented() ? " (invented)" : "";
+    lines.add(plan.recipe().name() + ", on " + plan.rig().name() + invented);
+    lines.add("=".repeat(Math.min(COLUMNS, lines.getLast().length())));
+    weigh(plan);
+    set(plan);
+    day(plan.forecast());
+    chart(plan.forecast());
+    out(plan.forecast());
+    guards(plan.forecast());
+    slopes(plan);
+    worth(plan.forecast());
+    lines.add("");
+    wrap(
+        "From "
+            + plan.forecast().days()
+            + " simulated days: what stands beside a figure holds 9"
+            + " times in 10. Gylebook advises; it never switches anything. Follow your local"
+            + " code; wiring, gas and pressure are work for licensed people.",
+        0);
+  }
+
+  private void heading(String words) {
+    lines.add("");
+    lines.add(words);
+    lines.add("-".repeat(words.length()));
+  }
+
+  private void weigh(Plan plan) {
+    heading("To weigh");
+    for (Goods line : plan.recipe().grist()) {
+      row(line.name(), shown.value("goodsKg", line.massKg().inside()), line.use().words());
+    }
+    for (Hop hop : plan.recipe().hops()) {
+      row(hop.name(), shown.value("hopG", hop.massG().inside()), when(hop.when()));
+    }
+  }
+
+  private String when(Hop.When when) {
+    return switch (when) {
+      case Hop.When.InMash _ -> "in the mash";
+      case Hop.When.FirstWort _ -> "when the bag is out";
+      case Hop.When.InBoil boil ->
+          Math.round(boil.leftSec().inside() / 60) + " min before the end of the boil";
+      case Hop.When.FlameOut _ -> "when the heat goes off";
+      case Hop.When.AtStand at -> "at the start of stand " + (at.standNumber() + 1);
+      case Hop.When.Dry _ -> "in the fermenter";
+    };
+  }
+
+  private void set(Plan plan) {
+    heading("To do");
+    for (Plan.PlannedStep step : plan.steps()) {
+      String figure = step.key().isEmpty() ? "" : shown.value(step.key(), step.amountNumber());
+      wrap(figure.isEmpty() ? step.does() + "." : step.does() + " " + figure + ".", INDENT);
+    }
+  }
+
+  private void day(Forecast forecast) {
+    heading("The day");
+    lines.add("  after    (earliest, latest)  kettle    in the kettle  strength   hands");
+    for (Milestone milestone : forecast.milestones()) {
+      String hands = milestone.hands() == 2 ? "two pairs" : milestone.hands() == 1 ? "one" : "";
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  %-6s   (%s, %s)%s%-9s %-14s %-10s %s",
+              Shown.clock(milestone.atSec().middle()),
+              Shown.clock(milestone.atSec().low()),
+              Shown.clock(milestone.atSec().high()),
+              " ".repeat(8),
+              shown.value("wortC", milestone.wortC().middle()),
+              shown.value("hotL", milestone.hotL().middle()),
+              milestone.wortPlato().middle() > 0.05
+                  ? shown.value("wortPlato", milestone.wortPlato().middle())
+                  : "-",
+              hands));
+      lines.add("             " + milestone.says());
+    }
+  }
+
+  private void row(String what, String value, String words) {
+    lines.add(String.format(Locale.ROOT, "  %-34s %-12s %s", what, value, words).stripTrailing());
+  }
+
+  private void out(Forecast forecast) {
+    heading("What comes out");
+    for (String key : OUT) {
+      forecast
+          .figure(key)
+          .ifPresent(
+              figure ->
+                  row(
+                      figure.says(),
+                      shown.value(key, figure.band().middle()),
+                      "(" + shown.range(key, figure.band()) + ")"));
+    }
+  }
+
+  private void guards(Forecast forecast) {
+    heading("What could go wrong");
+    if (forecast.guards().isEmpty()) {
+      lines.add("  Nothing that shows in the simulated days.");
+    }
+    for (Guard guard : forecast.guards()) {
+      wrap(
+          guard.level()
+              + "  "
+              + shown.sentence(guard.what())
+              + " "
+              + Shown.odds(guard.chanceFrac())
+              + ".",
+          INDENT);
+      wrap(guard.doThis(), 2 * INDENT);
+      if (!guard.caution().isEmpty()) {
+        wrap(guard.caution(), 2 * INDENT);
+      }
+    }
+  }
+
+  private void slopes(Plan plan) {
+    heading("If you are off");
+    for (Plan.Slope slope : plan.slopes()) {
+      double near =
+          plan.forecast().figure(slope.figureKey()).map(f -> f.band().middle()).orElse(0.0);
+      String says =
+          plan.forecast().figure(slope.figureKey()).map(Figure::says).orElse(slope.figureKey());
+      wrap(
+          slope.off()
+              + ": "
+              + says
+              + " "
+              + shown.change(slope.figureKey(), near, slope.changeNumber())
+              + " (holds "
+              + slope.within()
+              + ")",
+          INDENT);
+    }
+  }
+
+  private void worth(Forecast forecast) {
+    heading("Worth measuring");
+    for (Figure.Mover mover : forecast.worthMeasuring()) {
+      wrap(
+          mover.says()
+              + ": "
+              + Math.round(100 * mover.shareFrac())
+              + " % of the doubt in what you asked about",
+          INDENT);
+    }
+  }
+
+  /// The kettle through the day: `#` the middle, `.` where 9 days in 10 lie.
+  private void chart(Forecast forecast) {
+    Trace trace =
+        forecast.traces().stream().filter(t -> t.key().equals("wortC")).findFirst().orElseThrow();
+    heading("Kettle, " + shown.value("wortC", 10) + " to " + shown.value("wortC", 100));
+    int points = trace.middle().length;
+    for (int row = CHART_ROWS; row >= 0; row--) {
+      double rowC = 10 + row * 90.0 / CHART_ROWS;
+      StringBuilder line = new StringBuilder();
+      for (int column = 0; column < CHART_COLUMNS; column++) {
+        int i = Math.min(points - 1, column * points / CHART_COLUMNS);
+        line.append(mark(trace, i, rowC));
+      }
+      lines.add(
+          String.format(Locale.ROOT, "%9s |%s", shown.value("wortC", rowC), line).stripTrailing());
+    }
+    lines.add(
+        " ".repeat(10)
+            + "0:00"
+            + " ".repeat(CHART_COLUMNS - 8)
+            + Shown.clock(points * forecast.stepSec()));
+  }
+
+  private static char mark(Trace trace, int i, double rowC) {
+    double half = 45.0 / CHART_ROWS;
+    if (Math.abs(trace.middle()[i] - rowC) <= half) {
+      return '#';
+    }
+    return trace.low()[i] - half <= rowC && rowC <= trace.high()[i] + half ? '.' : ' ';
+  }
+
+  private void wrap(String text, int indent) {
+    StringBuilder line = new StringBuilder(" ".repeat(indent));
+    for (String word : text.split(" ", -1)) {
+      if (line.length() + word.length() > COLUMNS && line.length() > indent) {
+        lines.add(line.toString().stripTrailing());
+        line = new StringBuilder(" ".repeat(indent + INDENT));
+      }
+      line.append(word).append(' ');
+    }
+    lines.add(line.toString().stripTrailing());
+  }
+}

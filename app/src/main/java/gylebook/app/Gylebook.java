@@ -1,7 +1,9 @@
 package gylebook.app;
 
+import gylebook.interchange.OwnFiles;
 import gylebook.terminal.CalcCommand;
 import gylebook.terminal.PlanCommand;
+import gylebook.terminal.WriteCommand;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,7 +65,11 @@ public final class Gylebook implements Callable<Integer> {
 
   /// The words of the terminal, each a picocli command.
   private static List<Object> words() {
-    return List.of(new CalcCommand(), new PlanCommand());
+    Shelf shelf = new Shelf();
+    return List.of(
+        new CalcCommand(),
+        new PlanCommand(shelf),
+        new WriteCommand(shelf, OwnFiles::rig, OwnFiles::recipe));
   }
 
   @Override

@@ -1,10 +1,8 @@
 package gylebook.terminal;
 
-import gylebook.plan.Demo;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
-import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import gylebook.telling.Report;
 import java.io.PrintWriter;
@@ -31,16 +29,18 @@ public final class PlanCommand implements Callable<Integer> {
   private static final int REFUSED = 2;
   private static final int MOST_DAYS = 100_000;
 
+  private final PlanSources sources;
+
   @Parameters(
       index = "0",
       paramLabel = "RECIPE",
-      description = "demo (a copper bitter) or demo-wheat, both invented.")
+      description = "A recipe file, or demo (a copper bitter) or demo-wheat, both invented.")
   private String recipe = "";
 
   @Option(
       names = "--rig",
       paramLabel = "RIG",
-      description = "household or flat, both invented (default: the one the recipe is for).")
+      description = "A rig file, or household or flat, both invented (default: household).")
   private @Nullable String rig;
 
   @Option(
@@ -66,6 +66,11 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Spec private @Nullable CommandSpec spec;
 
+  /// Takes recipes and rigs from these sources.
+  public PlanCommand(PlanSources sources) {
+    this.sources = sources;
+  }
+
   @Override
   public Integer call() {
     var line = Objects.requireNonNull(spec, "picocli sets spec").commandLine();
@@ -73,24 +78,14 @@ public final class PlanCommand implements Callable<Integer> {
     if (days < 1 || days > MOST_DAYS) {
       return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
     }
-    Recipe wanted = recipe();
-    if (wanted == null) {
-      return refused(
-          line.getErr(),
-          "RECIPE is '"
-              + recipe
-              + "'; this build knows demo and demo-wheat. Reading recipe files"
-              + " is not built yet.");
+    try {
+      return planned(sources.recipe(recipe), sources.rig(rigName()), out);
+    } catch (PlanSources.Unreadable unreadable) {
+      return refused(line.getErr(), unreadable.sentence());
     }
-    Rig on = rig();
-    if (on == null) {
-      return refused(
-          line.getErr(),
-          "--rig is '"
-              + rig
-              + "'; this build knows household and flat. Reading rig files is not"
-              + " built yet.");
-    }
+  }
+
+  private int planned(Recipe wanted, Rig on, PrintWriter out) {
     Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
     out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
     out.flush();
@@ -103,20 +98,7 @@ public final class PlanCommand implements Callable<Integer> {
     return REFUSED;
   }
 
-  private @Nullable Recipe recipe() {
-    return switch (recipe) {
-      case "demo" -> Demo.copperBitter();
-      case "demo-wheat" -> Demo.wheatBeer();
-      default -> null;
-    };
-  }
-
-  private @Nullable Rig rig() {
-    String name = rig == null ? recipe.equals("demo-wheat") ? "flat" : "household" : rig;
-    return switch (name) {
-      case "household" -> DemoRigs.household();
-      case "flat" -> DemoRigs.smallFlat();
-      default -> null;
-    };
+  private String rigName() {
+    return rig == null ? recipe.equals("demo-wheat") ? "flat" : "household" : rig;
   }
 }

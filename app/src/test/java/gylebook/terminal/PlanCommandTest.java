@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import gylebook.plan.Demo;
+import gylebook.recipe.Recipe;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Rig;
 import gylebook.testing.Checkout;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -18,12 +22,29 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class PlanCommandTest {
+  private static final PlanSources DEMOS =
+      new PlanSources() {
+        @Override
+        public Recipe recipe(String name) throws Unreadable {
+          return switch (name) {
+            case "demo" -> Demo.copperBitter();
+            case "demo-wheat" -> Demo.wheatBeer();
+            default -> throw new Unreadable("There is no recipe '" + name + "'.");
+          };
+        }
+
+        @Override
+        public Rig rig(String name) {
+          return name.equals("flat") ? DemoRigs.smallFlat() : DemoRigs.household();
+        }
+      };
+
   private record Said(int code, String out, String err) {}
 
   private static Said said(String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line = new CommandLine(new PlanCommand());
+    CommandLine line = new CommandLine(new PlanCommand(DEMOS));
     line.setOut(new PrintWriter(out));
     line.setErr(new PrintWriter(err));
     int code = line.execute(words);

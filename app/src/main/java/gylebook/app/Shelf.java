@@ -1,0 +1,79 @@
+package gylebook.app;
+
+import gylebook.interchange.OwnFiles;
+import gylebook.interchange.Reading;
+import gylebook.plan.Demo;
+import gylebook.recipe.Recipe;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Rig;
+import gylebook.terminal.PlanSources;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+/// Recipes and rigs by name: the demos, else a file.
+final class Shelf implements PlanSources {
+  private static final long MOST_BYTES = 8_000_000;
+
+  @Override
+  public Recipe recipe(String name) throws Unreadable {
+    return switch (name) {
+      case "demo" -> Demo.copperBitter();
+      case "demo-wheat" -> Demo.wheatBeer();
+      default -> understood(OwnFiles.readRecipe(text(name, "recipe")));
+    };
+  }
+
+  @Override
+  public Rig rig(String name) throws Unreadable {
+    return switch (name) {
+      case "household" -> DemoRigs.household();
+      case "flat" -> DemoRigs.smallFlat();
+      default -> understood(OwnFiles.readRig(text(name, "rig")));
+    };
+  }
+
+  private static <T> T understood(Reading<T> reading) throws Unreadable {
+    return switch (reading) {
+      case Reading.Understood<T>(T thing) -> thing;
+      case Reading.NotUnderstood<T>(String sentence) -> throw new Unreadable(sentence);
+    };
+  }
+
+  private static String text(String name, String what) throws Unreadable {
+    try {
+      Path file = Path.of(name);
+      if (!Files.isRegularFile(file)) {
+        throw new Unreadable(
+            "There is no "
+                + what
+                + " file '"
+                + name
+                + "'. Maybe look at its folder; the demos are"
+                + " demo, demo-wheat, household and flat.");
+      }
+      if (Files.size(file) > MOST_BYTES) {
+        throw new Unreadable(
+            "'"
+                + name
+                + "' has "
+                + Files.size(file)
+                + " bytes; a "
+                + what
+                + " file has at most "
+                + MOST_BYTES
+                + ". Maybe it is another file.");
+      }
+      return Files.readString(file, StandardCharsets.UTF_8);
+    } catch (InvalidPathException | IOException failure) {
+      throw new Unreadable(
+          "'"
+              + name
+              + "' cannot be read as text: "
+              + failure.getMessage()
+              + ". Maybe it is another kind of file.");
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package gylebook.interchange;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import gylebook.recipe.Hop;
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import gylebook.units.Entered;
+import java.util.List;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.databind.DatabindException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+
+/// Our own readable files of a rig and of a recipe: JSON, amounts as typed, doubts and origins.
+public final class OwnFiles {
+  private static final int MOST_CHARACTERS = 4_000_000;
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .addMixIn(Hop.When.class, WhenNames.class)
+          .addModule(
+              new SimpleModule()
+                  .addSerializer(Entered.class, new EnteredText.Writer())
+                  .addDeserializer(Entered.class, new EnteredText.Reader()))
+          .build();
+
+  private OwnFiles() {}
+
+  /// How the moment of an addition is called in the file.
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "at")
+  @JsonSubTypes({
+    @JsonSubTypes.Type(value = Hop.When.InMash.class, name = "mash"),
+    @JsonSubTypes.Type(value = Hop.When.FirstWort.class, name = "firstWort"),
+    @JsonSubTypes.Type(value = Hop.When.InBoil.class, name = "boil"),
+    @JsonSubTypes.Type(value = Hop.When.FlameOut.class, name = "flameOut"),
+    @JsonSubTypes.Type(value = Hop.When.AtStand.class, name = "stand"),
+    @JsonSubTypes.Type(value = Hop.When.Dry.class, name = "dry")
+  })
+  private interface WhenNames {}
+
+  /// A rig as a file.
+  public static String rig(Rig rig) {
+    return MAPPER.writeValueAsString(rig) + "\n";
+  }
+
+  /// A recipe as a file.
+  public static String recipe(Recipe recipe) {
+    return MAPPER.writeValueAsString(recipe) + "\n";
+  }
+
+  /// The rig in a file.
+  public static Reading<Rig> readRig(String text) {
+    return read(text, Rig.class, "rig");
+  }
+
+  /// The recipe in a file.
+  public static Reading<Recipe> readRecipe(String text) {
+    return read(text, Recipe.class, "recipe");
+  }
+
+  private static <T> Reading<T> read(String text, Class<T> type, String what) {
+    if (text.length() > MOST_CHARACTERS) {
+      return new Reading.NotUnderstood<>(
+          "The "
+              + what
+              + " file has "
+              + text.length()
+              + " characters; we read up to "
+              + MOST_CHARACTERS
+              + ". Maybe it is another file.");
+    }
+    try {
+      T thing = MAPPER.readValue(text, type);
+      if (thing == null) {
+        return new Reading.NotUnderstood<>(
+            "The file is empty. Maybe choose the " + what + " file again.");
+      }
+      return new Reading.Understood<>(thing);
+    } catch (StreamReadException broken) {
+      return new Reading.NotUnderstood<>(
+          "The "
+              + what
+              + " file is not whole JSON at line "
+              + broken.getLocation().getLineNr()
+              + ": "
+              + firstLine(broken)
+              + ". Maybe it was cut off.");
+    } catch (DatabindException wrong) {
+      return new Reading.NotUnderstood<>(
+          "The "
+              + what
+              + " file does not fit at '"
+              + path(wrong)
+              + "': "
+              + firstLine(wrong)
+              + ". Maybe compare it with a file written by this program.");
+    }
+  }
+
+  private static String path(DatabindException wrong) {
+    List<String> names =
+        wrong.getPath().stream()
+            .map(
+                part ->
+                    part.getPropertyName() == null
+                        ? String.valueOf(part.getIndex() + 1)
+                        : part.getPropertyName())
+            .toList();
+    return String.join(" > ", names);
+  }
+
+  private static String firstLine(JacksonException failure) {
+    Throwable cause = failure.getCause();
+    String message =
+        cause instanceof IllegalArgumentException && cause.getMessage() != null
+            ? cause.getMessage()
+            : failure.getOriginalMessage();
+    String line = String.valueOf(message).lines().findFirst().orElse("");
+    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+  }
+}

@@ -1,0 +1,75 @@
+package gylebook.interchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gylebook.plan.Demo;
+import gylebook.recipe.Recipe;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Rig;
+import org.junit.jupiter.api.Test;
+
+class OwnFilesTest {
+  private static String refused(Reading<?> reading) {
+    assertThat(reading).isInstanceOf(Reading.NotUnderstood.class);
+    return ((Reading.NotUnderstood<?>) reading).sentence();
+  }
+
+  @Test
+  void aRigReadsBackAsItWasWritten() {
+    for (Rig rig : new Rig[] {DemoRigs.household(), DemoRigs.smallFlat()}) {
+      assertThat(OwnFiles.readRig(OwnFiles.rig(rig))).isEqualTo(new Reading.Understood<>(rig));
+    }
+  }
+
+  @Test
+  void aRecipeReadsBackAsItWasWritten() {
+    for (Recipe recipe : new Recipe[] {Demo.copperBitter(), Demo.wheatBeer()}) {
+      assertThat(OwnFiles.readRecipe(OwnFiles.recipe(recipe)))
+          .isEqualTo(new Reading.Understood<>(recipe));
+    }
+  }
+
+  @Test
+  void aFileThatWasCutOffIsRefusedWithItsPlace() {
+    String whole = OwnFiles.recipe(Demo.copperBitter());
+    assertThat(refused(OwnFiles.readRecipe(whole.substring(0, whole.length() / 2))))
+        .contains("not whole JSON at line");
+  }
+
+  @Test
+  void aKeyTwiceIsRefused() {
+    String twice = OwnFiles.rig(DemoRigs.household()).replaceFirst("\\{", "{\"name\":\"other\",");
+    assertThat(refused(OwnFiles.readRig(twice))).contains("name");
+  }
+
+  @Test
+  void aForeignKeyAndAForeignUnitAreNamed() {
+    String rig = OwnFiles.rig(DemoRigs.household()).replaceFirst("\\{", "{\"colour\":1,");
+    assertThat(refused(OwnFiles.readRig(rig))).contains("colour");
+    String recipe =
+        OwnFiles.recipe(Demo.copperBitter()).replace("\"unit\" : \"L\"", "\"unit\" : \"ell\"");
+    assertThat(refused(OwnFiles.readRecipe(recipe))).contains("'ell' is no unit of volume");
+  }
+
+  @Test
+  void whatIsNoNumberOrAbsurdIsRefused() {
+    String rig = OwnFiles.rig(DemoRigs.household());
+    assertThat(
+            refused(OwnFiles.readRig(rig.replaceFirst("\"value\" : [0-9.]+", "\"value\" : NaN"))))
+        .contains("rig file");
+    String recipe = OwnFiles.recipe(Demo.copperBitter());
+    assertThat(
+            refused(
+                OwnFiles.readRecipe(
+                    recipe.replaceFirst("\"inside\" : 20.0", "\"inside\" : -20.0"))))
+        .contains("-20.0");
+  }
+
+  @Test
+  void emptyHugeAndForeignFilesGetASentence() {
+    assertThat(refused(OwnFiles.readRig(""))).contains("rig file");
+    assertThat(refused(OwnFiles.readRig("null"))).isNotEmpty();
+    assertThat(refused(OwnFiles.readRig("[".repeat(5000)))).isNotEmpty();
+    assertThat(refused(OwnFiles.readRig(" ".repeat(4_000_001)))).contains("4000001");
+  }
+}

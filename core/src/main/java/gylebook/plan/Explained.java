@@ -59,7 +59,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "heat of liquor, kettle and malt mixed, with wetting",
               "liquor; malt; strike; malt's moisture",
               "energy-balance",
-              "pauls-whites1984");
+              "pauls-whites-1984");
       case GRAIN_MEAN ->
           of("grain, mean of the mash", "mean over the mash", "bed temperature", "energy-balance");
       case GRAIN_HELD ->
@@ -80,7 +80,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "pasting and thinning followed over the curve of the grain",
               "grain temperature; crush; malt analysis",
               "rittenauer2021",
-              "chandrasekhar-wray2014");
+              "wray2014");
       case KETTLE_YIELD ->
           of(
               "extract in the kettle of what the malt can give",
@@ -103,13 +103,13 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "wort before the boil, at 20 C",
               "V = m/rho(w, 20 C)",
               "wort mass; strength",
-              "bubnik1995");
+              "bubnik-1995");
       case PRE_BOIL_HOT ->
           of(
               "the same, hot in the kettle",
               "V = m/rho(w, T)",
               "wort mass; temperature",
-              "bubnik1995");
+              "bubnik-1995");
       case PRE_BOIL_STRENGTH ->
           of("strength before the boil", "w = E/m", "extract; wort mass", "mass-balance");
       case POST_BOIL_COLD ->
@@ -117,13 +117,13 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "wort after the boil, at 20 C",
               "V = m/rho(w, 20 C)",
               "wort mass; strength",
-              "bubnik1995");
+              "bubnik-1995");
       default ->
           of(
               "the same, hot in the kettle",
               "V = m/rho(w, T)",
               "wort mass; temperature",
-              "bubnik1995");
+              "bubnik-1995");
     };
   }
 
@@ -135,14 +135,14 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "C dT/dt = P - losses - steam",
               "element; wort; evaporation; room",
               "energy-balance",
-              "shah2014");
+              "shah-2014");
       case BOILS_AT ->
           of(
               "boiling point of this wort here",
               "psat(T) a_w = p",
               "station pressure; strength",
               "iapws-if97",
-              "starzak-peacock");
+              "starzak-peacock-1997");
       case BOIL_OFF ->
           of(
               "water boiled off",
@@ -162,7 +162,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "least duty at which the open kettle rolls",
               "1.1 losses at the boil/P",
               "open surface; wall; element",
-              "shah2014",
+              "shah-2014",
               "energy-balance");
       default ->
           of(
@@ -205,7 +205,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "mass balance of the day",
               "liquor; bag; boil-off; hops; kettle's rest",
               "mass-balance",
-              "bubnik1995");
+              "bubnik-1995");
       case STRENGTH ->
           of("strength in the fermenter", "w = E/m", "extract; wort mass", "mass-balance");
       case COLOUR ->
@@ -219,7 +219,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "apparent attenuation to expect",
               "sugar made over the curve; yeast; malt's own offset",
               "grain temperature; time; yeast",
-              "chandrasekhar-wray2014",
+              "wray2014",
               "muller1991");
       case FINAL ->
           of(
@@ -315,7 +315,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "least wort over the element while it heats",
               "level outside the bag - element top",
               "litres; bed; flow; element height",
-              "kozeny-carman");
+              "carman-1937");
       case ROOM_AT_DOUGH_IN ->
           of(
               "room below the rim with the malt in",
@@ -338,9 +338,15 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "suction head to spare at the pump",
               "(p - pv)/(rho g) + z - loss - wanted",
               "temperature; level; pump",
-              "bachus2003");
-      case CURRENT -> of("current of the element", "I = P/V", "element; mains", "nec422");
-      default -> of("current as a share of the breaker", "I/breaker", "element; breaker", "nec422");
+              "bachus-custodio-2003");
+      case CURRENT ->
+          of("current of the element", "I = P/V", "element; mains", "electric-heater-code");
+      default ->
+          of(
+              "current as a share of the breaker",
+              "I/breaker",
+              "element; breaker",
+              "electric-heater-code");
     };
   }
 }

@@ -2,6 +2,7 @@ package gylebook.web;
 
 import gylebook.plan.Forecast;
 import gylebook.plan.Milestone;
+import gylebook.plan.Plan;
 import gylebook.plan.Trace;
 import gylebook.telling.Shown;
 import gylebook.units.AnyUnit;
@@ -30,15 +31,18 @@ final class DayChart {
   private final Shown shown;
   private final StringBuilder svg = new StringBuilder();
   private final int points;
+  private final double elementTopM;
 
-  private DayChart(Forecast forecast, Shown shown) {
+  private DayChart(Forecast forecast, Shown shown, double elementTopM) {
+    this.elementTopM = elementTopM;
     this.forecast = forecast;
     this.shown = shown;
     this.points = forecast.traces().stream().mapToInt(t -> t.middle().length).max().orElse(1);
   }
 
-  static String svg(Forecast forecast, Shown shown) {
-    return new DayChart(forecast, shown).drawn();
+  static String svg(Plan plan, Shown shown) {
+    double elementTopM = plan.rig().element().topM().value();
+    return new DayChart(plan.forecast(), shown, elementTopM).drawn();
   }
 
   private String drawn() {
@@ -81,6 +85,9 @@ final class DayChart {
     svg.append(
         "<rect class=\"ground\" x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/>"
             .formatted(LEFT, top, WIDTH - 2 * LEFT, STRIP));
+    if (strip.kind().equals("level")) {
+      element(top, most);
+    }
     svg.append("<path class=\"band\" d=\"").append(band(trace, top, most)).append("\"/>");
     for (double[] day : trace.days()) {
       svg.append("<path class=\"one\" d=\"").append(line(day, top, most)).append("\"/>");
@@ -88,6 +95,22 @@ final class DayChart {
     svg.append("<path class=\"middle\" d=\"")
         .append(line(trace.middle(), top, most))
         .append("\"/></g>");
+  }
+
+  /// The line that must not be crossed while it heats.
+  private void element(int top, double most) {
+    double at = y(elementTopM, top, most);
+    svg.append(
+        String.format(
+            Locale.ROOT,
+            "<line class=\"element\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\"/><text x=\"%d\""
+                + " y=\"%.1f\">top of the element</text>",
+            LEFT,
+            WIDTH - LEFT,
+            at,
+            at,
+            LEFT + 6,
+            at - 5));
   }
 
   private static double highest(Trace trace) {

@@ -113,9 +113,9 @@ final class Pages {
       html.append("<li>").append(escaped(step.does())).append(figure).append("</li>");
     }
     html.append("</ol></section>");
-    html.append("<section><h2>Day chart</h2>")
-        .append(DayChart.svg(forecast, shown))
-        .append("</section>");
+    html.append("<section><h2>Day chart</h2><div class=\"wide\">")
+        .append(DayChart.svg(plan, shown))
+        .append("</div></section>");
     day(forecast);
     guards(forecast);
     out(forecast);
@@ -151,16 +151,24 @@ final class Pages {
     for (Guard guard : forecast.guards()) {
       String level = guard.level().name();
       html.append(
-          "<article class=\"plate %s\"><h3>%s</h3><p>%s %s.</p><p>%s</p><p class=\"caution\">%s</p></article>"
+          "<article class=\"plate %s\"><h3>%s</h3><p>%s %s.</p><p>%s <i>At: %s.</i></p><p class=\"caution\">%s</p></article>"
               .formatted(
                   level.toLowerCase(java.util.Locale.ROOT),
                   level,
                   escaped(shown.sentence(guard.what())),
                   escaped(Shown.odds(guard.chanceFrac())),
                   escaped(guard.doThis()),
+                  escaped(byWhen(forecast, guard)),
                   escaped(guard.caution())));
     }
     html.append("</section>");
+  }
+
+  private static String byWhen(Forecast forecast, Guard guard) {
+    return forecast
+        .milestone(guard.byWhen())
+        .map(m -> m.says() + ", about " + Shown.clock(m.atSec().middle()))
+        .orElse(guard.byWhen());
   }
 
   private void out(Forecast forecast) {

@@ -106,7 +106,7 @@ final class Guards {
               List.of(
                   note("At the hot break ", Outcome.ROOM_AT_BREAK),
                   Note.words(" stay for the foam.")),
-              "Stay by the kettle from 94 C on; cut the duty to half before the foam rises.",
+              "Stay by the kettle as it nears the boil; cut the duty to half before the foam rises.",
               "boilReached",
               atBreak,
               "Foam doubles the height of a full kettle at the break.",
@@ -145,14 +145,21 @@ final class Guards {
           new Guard(
               "pumpStarves",
               level(chance, Guard.Level.SOON),
-              List.of(
-                  note("The pump has ", Outcome.SUCTION), Note.words(" of suction head to spare.")),
-              "Wait until the wort is below about 90 C, or throttle behind the pump, never before it.",
+              suctionSays(),
+              "Wait until the wort has cooled well below the boil, or throttle behind the pump, never before it.",
               "flameOut",
               chance,
               "Near the boil only the height of wort above the pump pushes it in.",
-              "A hose that comes off at 95 C scalds."));
+              "A hose that comes off near the boil scalds."));
     }
+  }
+
+  private List<Note> suctionSays() {
+    double middle = Bands.of(ensemble.outcome(Outcome.SUCTION)).middle();
+    String words = middle < 0 ? "At its hottest the pump lacks " : "At its hottest the pump has ";
+    return List.of(
+        Note.of(words, Outcome.SUCTION.key(), Math.abs(middle)),
+        Note.words(middle < 0 ? " of suction head." : " of suction head to spare."));
   }
 
   private void lift(BrewDay day) {
@@ -191,7 +198,7 @@ final class Guards {
               "knockOut",
               chance,
               "The chiller hands the wort's heat to little water.",
-              "Many codes allow 60 C at the most into a drain. Follow your local code. Scald."));
+              "Many codes allow 60 C (140 F) at the most into a drain. Follow your local code. It scalds."));
     }
   }
 

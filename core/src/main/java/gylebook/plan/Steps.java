@@ -40,7 +40,7 @@ final class Steps {
     steps.add(
         step(
             "boilReached",
-            "Full heat, lid on to 94 C, to the boil; then turn the duty to",
+            "Full heat, lid on until it nears the boil; then lid off and the duty to",
             "dutyFrac",
             set.boilDutyFrac()));
     hops(steps, recipe, set);
@@ -87,13 +87,9 @@ final class Steps {
       Hop hop = recipe.hops().get(i);
       if (hop.when() instanceof Hop.When.InBoil boil) {
         double massG = hop.massG().inside() * set.hopFactor();
-        steps.add(
-            step(
-                "hop." + i,
-                hop.name() + " in, with so much of the boil left",
-                "leftSec",
-                boil.leftSec().inside()));
-        steps.add(step("hop." + i, hop.name() + ", weighed", "hopG", massG));
+        long leftMin = Math.round(boil.leftSec().inside() / 60);
+        String does = "With " + leftMin + " min of the boil left, " + hop.name() + " in:";
+        steps.add(step("hop." + i, does, "hopG", massG));
       }
     }
   }

@@ -7,12 +7,15 @@ import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// Makes the forecast of an ensemble: milestones, figures, guards, lines.
 @AnyUnit("columns of every quantity")
 final class Forecasting {
   private static final int SINGLE_DAYS = 9;
+
+  private static final Band ENDED = new Band(Double.NaN, Double.NaN, Double.NaN);
 
   private Forecasting() {}
 
@@ -85,14 +88,20 @@ final class Forecasting {
       for (int d = 0; d < column.length; d++) {
         column[d] = days.get(d)[t];
       }
-      Band band = Bands.of(column);
+      // After half the days have ended, what is left is no picture of the day any more.
+      Band band = running(column) ? Bands.of(column) : ENDED;
       low[t] = band.low();
       middle[t] = band.middle();
       high[t] = band.high();
     }
     List<double[]> single =
-        days.stream().limit(SINGLE_DAYS).map(one -> java.util.Arrays.copyOf(one, points)).toList();
+        days.stream().limit(SINGLE_DAYS).map(one -> Arrays.copyOf(one, points)).toList();
     return new Trace(key(line), low, middle, high, single);
+  }
+
+  private static boolean running(double[] column) {
+    long finite = Arrays.stream(column).filter(Double::isFinite).count();
+    return 2 * finite >= column.length;
   }
 
   /// Points up to the end of the longest day.

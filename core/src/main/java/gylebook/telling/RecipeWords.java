@@ -64,7 +64,11 @@ public final class RecipeWords {
       String where = line.use() == Goods.Use.MASH ? "" : " " + line.use().words();
       lines.add(amount(line.massKg()) + " of " + line.name() + where);
     }
-    return "Use " + joined(lines) + ", scaled to the strength.";
+    if (lines.isEmpty()) {
+      return "No malt yet.";
+    }
+    String scaled = recipe.aim().strengthPlato().isPresent() ? ", scaled to the strength." : ".";
+    return "Use " + joined(lines) + scaled;
   }
 
   private String rests(Recipe recipe) {
@@ -72,7 +76,7 @@ public final class RecipeWords {
     for (Rest rest : recipe.rests()) {
       lines.add(amount(rest.targetC()) + " for " + amount(rest.holdSec()));
     }
-    return "Mash at " + String.join(", then ", lines) + ".";
+    return lines.isEmpty() ? "" : "Mash at " + String.join(", then ", lines) + ".";
   }
 
   private String hops(Recipe recipe) {

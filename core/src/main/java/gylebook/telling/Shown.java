@@ -106,9 +106,13 @@ public final class Shown {
 
   /// A share as odds in plain words: `3 days in 10`.
   public static String odds(double shareFrac) {
-    if (shareFrac >= 0.1) {
+    if (shareFrac >= 0.995) {
+      return "Almost every day";
+    }
+    if (shareFrac >= 0.15 && shareFrac < 0.95) {
       return Math.round(shareFrac * 10) + " days in 10";
     }
-    return Math.max(1, Math.round(shareFrac * 100)) + " days in 100";
+    long days = Math.max(1, Math.round(shareFrac * 100));
+    return days == 1 ? "1 day in 100" : days + " days in 100";
   }
 }

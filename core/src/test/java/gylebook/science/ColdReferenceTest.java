@@ -25,14 +25,20 @@ class ColdReferenceTest {
   static Checks checks() {
     Checks checks = new Checks();
     ColdBeerChecks.add(checks);
+    ColdFermentChecks.add(checks);
     return checks;
   }
 
   /// The number that a pattern's first group finds in the inputs.
   static double found(ReferenceRow row, String pattern) {
-    Matcher found = Pattern.compile(pattern).matcher(row.inputs());
+    return foundIn(row.inputs(), pattern);
+  }
+
+  /// The number that a pattern's first group finds in a text.
+  static double foundIn(String text, String pattern) {
+    Matcher found = Pattern.compile(pattern).matcher(text);
     if (!found.find()) {
-      throw new AssertionError(row.id() + " has no " + pattern + " in: " + row.inputs());
+      throw new AssertionError("no " + pattern + " in: " + text);
     }
     return Double.parseDouble(found.group(1));
   }

@@ -25,7 +25,9 @@ import gylebook.science.Circuit;
 import gylebook.science.Colour;
 import gylebook.science.ControllerTuning;
 import gylebook.science.Cutaia2009;
+import gylebook.science.DeAndresToro1998;
 import gylebook.science.DegreeOfFermentation;
+import gylebook.science.Diacetyl;
 import gylebook.science.Dilution;
 import gylebook.science.DimethylSulfide;
 import gylebook.science.Dissociation;
@@ -35,8 +37,12 @@ import gylebook.science.EthanolWater;
 import gylebook.science.Evaporation;
 import gylebook.science.ExtractMass;
 import gylebook.science.Fermentability;
+import gylebook.science.FermentationCurve;
+import gylebook.science.FermentationFit;
+import gylebook.science.FermentationHeat;
 import gylebook.science.FirstWort;
 import gylebook.science.FoodEnergy;
+import gylebook.science.GeeRamirez1988;
 import gylebook.science.Gelatinisation;
 import gylebook.science.HoldingPower;
 import gylebook.science.HopAge;
@@ -57,6 +63,8 @@ import gylebook.science.Mixing;
 import gylebook.science.NbsC440Scale;
 import gylebook.science.Ntc;
 import gylebook.science.Overflow;
+import gylebook.science.Oxygen;
+import gylebook.science.Pitching;
 import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
 import gylebook.science.Pt100;
@@ -71,6 +79,7 @@ import gylebook.science.SensorLag;
 import gylebook.science.ShortPlatoScale;
 import gylebook.science.Shrinkage;
 import gylebook.science.SpecificGravity;
+import gylebook.science.Starter;
 import gylebook.science.StemConduction;
 import gylebook.science.StepTest;
 import gylebook.science.Strike;
@@ -85,6 +94,7 @@ import gylebook.science.WaterHeat;
 import gylebook.science.WortDensity;
 import gylebook.science.WortHeat;
 import gylebook.science.WortViscosity;
+import gylebook.science.YeastAge;
 import java.util.List;
 
 /// Every class of the science room that offers a function. The core lists no files, so they are
@@ -116,7 +126,9 @@ final class Phenomena {
     Colour.class,
     ControllerTuning.class,
     Cutaia2009.class,
+    DeAndresToro1998.class,
     DegreeOfFermentation.class,
+    Diacetyl.class,
     Dilution.class,
     DimethylSulfide.class,
     Dissociation.class,
@@ -126,8 +138,12 @@ final class Phenomena {
     Evaporation.class,
     ExtractMass.class,
     Fermentability.class,
+    FermentationCurve.class,
+    FermentationFit.class,
+    FermentationHeat.class,
     FirstWort.class,
     FoodEnergy.class,
+    GeeRamirez1988.class,
     Gelatinisation.class,
     HoldingPower.class,
     HopAge.class,
@@ -148,6 +164,8 @@ final class Phenomena {
     NbsC440Scale.class,
     Ntc.class,
     Overflow.class,
+    Oxygen.class,
+    Pitching.class,
     PlatoScale.class,
     PotentialExtract.class,
     Pt100.class,
@@ -162,6 +180,7 @@ final class Phenomena {
     ShortPlatoScale.class,
     Shrinkage.class,
     SpecificGravity.class,
+    Starter.class,
     StemConduction.class,
     StepTest.class,
     Strike.class,
@@ -176,6 +195,7 @@ final class Phenomena {
     WortDensity.class,
     WortHeat.class,
     WortViscosity.class,
+    YeastAge.class,
   };
 
   private Phenomena() {}

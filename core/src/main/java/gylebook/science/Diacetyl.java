@@ -4,9 +4,10 @@ import org.hipparchus.analysis.UnivariateFunction;
 
 /// Diacetyl after fermentation: its precursor splits slowly, the yeast removes what appears.
 ///
-/// Only to advise how long to rest: the verdict is a warm forced test (a closed sample at 60 to 70 C
-/// for 10 to 20 min, cooled and smelt beside a cold one). At least 48 h at 18 C or more after a tenth
-/// of the extract is left, and again after dry hopping. The rates are weak priors from memory.
+/// Only to advise how long to rest: the verdict is a warm forced test (a closed sample at 60 to 70
+/// C for 10 to 20 min, cooled and smelt beside a cold one). At least 48 h at 18 C or more after a
+/// tenth of the extract is left, and again after dry hopping. The rates are weak priors from
+/// memory.
 public final class Diacetyl {
   /// Noticeable in lager from about here (0.1 to 0.2 mg/L; in ale up to 0.4).
   static final double THRESHOLD_MG_PER_L = 0.1;

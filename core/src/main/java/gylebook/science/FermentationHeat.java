@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// Heat that fermenting wort gives off.
 ///
-/// 0.60 MJ a kilogram of real extract, give or take 0.05. A figure of 1.2 MJ/kg that is quoted as the
-/// heat looks like the free energy, twice the heat.
+/// 0.60 MJ a kilogram of real extract, give or take 0.05. A figure of 1.2 MJ/kg that is quoted as
+/// the heat looks like the free energy, twice the heat.
 public final class FermentationHeat {
   private static final double HEAT_J_PER_KG = 0.60e6;
   private static final double SEC_PER_HR = 3600;

@@ -3,12 +3,7 @@ package gylebook.science;
 /// A published model of lager yeast that eats glucose, maltose and maltotriose in turn. An
 /// illustration: no lag, one strain, and no limit but the sugars given.
 public final class GeeRamirez1988 {
-  /// Lager temperatures; the strain was not measured elsewhere.
-  public static final Validity RANGE =
-      new Validity(
-          "ferment temperature in C", 8, 20, "the strain of this model was not measured there");
-
-  private static final double STEP_HR = 0.02;
+  private static final double STEP_HR = 0.005;
   private static final double ZERO_KELVIN = 273.15;
   private static final double GAS_KCAL_PER_MOL_K = 1.987e-3;
   private static final double LONGEST_HR = 1000;
@@ -39,14 +34,15 @@ public final class GeeRamirez1988 {
   /// `dG/dt = -mu1 X`, `dM/dt = -mu2 X`, `dN/dt = -mu3 X`, `dX/dt = (0.134 mu1 + 0.268 mu2 + 0.402
   /// mu3) X`, `dE/dt = (1.92 mu1 + 3.84 mu2 + 5.76 mu3) X`
   ///
-  /// - Valid: 8 to 20 C with a caution beyond; refused outside 0 to 30 C and above 1000 h.
+  /// - Valid: 8 to 20 C, the strain was not measured elsewhere; refused outside 5 to 20 C (warmer
+  ///   the equations grow too stiff for the plain rule used) and above 1000 h.
   /// - Source: Engasser 1981, Gee and Ramirez 1988 and 1994, Ramirez and Maciejowski 2007;
-  ///   second-hand. Solved by the classical Runge-Kutta rule in steps of 0.02 h.
+  ///   second-hand. Solved by the classical Runge-Kutta rule in steps of 0.005 h.
   @Reckoned(
       name = "lager-model-three-sugars",
       says = "A published lager model that eats three sugars in turn; an illustration.",
       equation = "dG = -mu1 X; dM = -mu2 X; dN = -mu3 X; dE = (1.92 mu1 + 3.84 mu2 + 5.76 mu3) X",
-      range = "8 to 20 C, one lager strain, no lag; no forecast")
+      range = "8 to 20 C, refused outside 5 to 20 C; one lager strain, no lag; no forecast")
   @Source(key = "ramirez2007", trust = Trust.SECOND_HAND)
   public static Tank tank(
       @Usually(12) double fermentC,
@@ -55,11 +51,11 @@ public final class GeeRamirez1988 {
       @Usually(220) double maltoseMolPerM3,
       @Usually(40) double maltotrioseMolPerM3,
       @Usually(180) double yeastMolPerM3) {
-    Require.within("ferment temperature in C", fermentC, 0, 30);
+    Require.within("ferment temperature in C", fermentC, 5, 20);
     Require.within("time in h", heldHr, 0, LONGEST_HR);
     double[] end =
         FixedStep.after(
-            start(glucoseMolPerM3, maltoseMolPerM3, maltotrioseMolPerM3, yeastMolPerM3),
+            startMolPerM3(glucoseMolPerM3, maltoseMolPerM3, maltotrioseMolPerM3, yeastMolPerM3),
             heldHr,
             STEP_HR,
             slope(fermentC));
@@ -73,7 +69,7 @@ public final class GeeRamirez1988 {
       name = "lager-model-time",
       says = "How long the three-sugar lager model takes to a strength; an illustration.",
       equation = "5.837e-5 E(t) = strength, solved for t",
-      range = "8 to 20 C, one lager strain, no lag; no forecast")
+      range = "8 to 20 C, refused outside 5 to 20 C; one lager strain, no lag; no forecast")
   @Source(key = "ramirez2007", trust = Trust.SECOND_HAND)
   public static double timeHr(
       @Usually(12) double fermentC,
@@ -82,26 +78,28 @@ public final class GeeRamirez1988 {
       @Usually(220) double maltoseMolPerM3,
       @Usually(40) double maltotrioseMolPerM3,
       @Usually(180) double yeastMolPerM3) {
-    Require.within("ferment temperature in C", fermentC, 0, 30);
+    Require.within("ferment temperature in C", fermentC, 5, 20);
     Require.within("alcohol by volume as a share", alcoholFrac, 0, 0.2);
     double wanted = alcoholFrac / VOLUME_M3_PER_MOL;
     FixedStep.Slope slope = slope(fermentC);
-    double[] here = start(glucoseMolPerM3, maltoseMolPerM3, maltotrioseMolPerM3, yeastMolPerM3);
+    double[] here =
+        startMolPerM3(glucoseMolPerM3, maltoseMolPerM3, maltotrioseMolPerM3, yeastMolPerM3);
     for (int hour = 0; hour < LONGEST_HR; hour++) {
       double[] next = FixedStep.after(here, 1, STEP_HR, slope);
       if (next[4] >= wanted) {
         double[] from = here;
-        return hour
-            + Root.between(
-                0, 1, h -> FixedStep.after(from, h, STEP_HR, slope)[4] - wanted);
+        return hour + Root.between(0, 1, h -> FixedStep.after(from, h, STEP_HR, slope)[4] - wanted);
       }
       here = next;
     }
     throw new IllegalArgumentException(
-        "the sugars give " + here[4] * VOLUME_M3_PER_MOL + " alcohol by volume, not " + alcoholFrac);
+        "the sugars give "
+            + here[4] * VOLUME_M3_PER_MOL
+            + " alcohol by volume, not "
+            + alcoholFrac);
   }
 
-  private static double[] start(
+  private static double[] startMolPerM3(
       double glucoseMolPerM3,
       double maltoseMolPerM3,
       double maltotrioseMolPerM3,
@@ -126,12 +124,19 @@ public final class GeeRamirez1988 {
     double trioseHalf = Math.exp(-26.78 + 19.9 / rt);
     double glucoseCurb = Math.exp(23.33 - 10.2 / rt);
     double maltoseCurb = Math.exp(55.61 - 26.3 / rt);
-    return x -> {
+    return state -> {
+      double[] x = {Math.max(0, state[0]), Math.max(0, state[1]), Math.max(0, state[2]), state[3]};
       double curbed = glucoseCurb / (glucoseCurb + x[0]);
       double glucose = glucoseTop * x[0] / (glucoseHalf + x[0]) * x[3];
       double maltose = maltoseTop * x[1] / (maltoseHalf + x[1]) * curbed * x[3];
       double triose =
-          trioseTop * x[2] / (trioseHalf + x[2]) * curbed * maltoseCurb / (maltoseCurb + x[1]) * x[3];
+          trioseTop
+              * x[2]
+              / (trioseHalf + x[2])
+              * curbed
+              * maltoseCurb
+              / (maltoseCurb + x[1])
+              * x[3];
       return new double[] {
         -glucose,
         -maltose,

@@ -40,8 +40,8 @@ public final class Oxygen {
   ///
   /// - Valid: 0 to 40 C, 0 to 30 P; kappa 0.016 a degree Plato, 0.0105 to 0.0205 by different
   ///   sources: a tenth of doubt at 15 P. Refused outside.
-  /// - Source: anchored on the Oxford Companion to Beer, 2012 (15 P: 8.0 and 6.6 mg/L at 10 and
-  ///   20 C); the middle value is our compromise.
+  /// - Source: anchored on the Oxford Companion to Beer, 2012 (15 P: 8.0 and 6.6 mg/L at 10 and 20
+  ///   C); the middle value is our compromise.
   @Reckoned(
       name = "oxygen-in-wort",
       says = "How much oxygen wort takes up from air.",

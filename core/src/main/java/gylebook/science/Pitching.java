@@ -34,8 +34,8 @@ public final class Pitching {
   /// `m = N / (n v)`
   ///
   /// - Valid: six commercial strains held 8 to 18e9 living cells a gram; 10e9 (6 to 16e9) is a
-  ///   cautious guess. v is 0.95 when rehydrated and 0.75 (0.5 to 0.95) straight into wort below
-  ///   16 P: the latter from memory. Refused outside 1e9 to 40e9 a gram.
+  ///   cautious guess. v is 0.95 when rehydrated and 0.75 (0.5 to 0.95) straight into wort below 16
+  ///   P: the latter from memory. Refused outside 1e9 to 40e9 a gram.
   /// - Source: Van den Berg and Van Landschoot 2003, second-hand.
   @Reckoned(
       name = "dried-yeast",
@@ -44,9 +44,7 @@ public final class Pitching {
       range = "6e9 to 16e9 living cells a gram; v 0.95 rehydrated, 0.5 to 0.95 straight in")
   @Source(key = "vandenberg2003", at = "table 1", trust = Trust.SECOND_HAND)
   public static double driedG(
-      double cellsCount,
-      @Usually(10e9) double heldCountPerG,
-      @Usually(0.95) double viableFrac) {
+      double cellsCount, @Usually(10e9) double heldCountPerG, @Usually(0.95) double viableFrac) {
     Require.notBelow0("cells", cellsCount);
     Require.within("living cells a gram", heldCountPerG, 1e9, 40e9);
     return cellsCount

@@ -13,8 +13,8 @@ public final class Starter {
   ///
   /// `YF = (final - initial)/drop`, cells per mL and degree of apparent drop
   ///
-  /// - Valid: 5 to 15 million is usual; above about 20 million the yeast had much air. Refused where
-  ///   the count fell or nothing was eaten.
+  /// - Valid: 5 to 15 million is usual; above about 20 million the yeast had much air. Refused
+  ///   where the count fell or nothing was eaten.
   /// - Source: White and Zainasheff, Yeast (2010): 100 to 152 million in 1 L from 9 to 2 P.
   @Reckoned(
       name = "starter-yield",
@@ -33,8 +33,8 @@ public final class Starter {
   ///
   /// `N = N0 + YF V drop`, not above 250 million per mL
   ///
-  /// - Valid: YF 8 million still, 14 million stirred, give or take 40 %. A start that is denser than
-  ///   250 million per mL does not grow.
+  /// - Valid: YF 8 million still, 14 million stirred, give or take 40 %. A start that is denser
+  ///   than 250 million per mL does not grow.
   /// - Source: White and Zainasheff 2010 and counts of a home brewer (7 to 15 million).
   @Reckoned(
       name = "starter-cells",
@@ -44,10 +44,7 @@ public final class Starter {
   @Source(key = "white-zainasheff2010", at = "starter size", trust = Trust.READ)
   @Source(key = "practice", at = "stirred starters, densest starter", trust = Trust.PRACTICE)
   public static double grownCount(
-      double startCount,
-      double starterL,
-      double dropPlato,
-      @Usually(8e6) double yieldCountPerMl) {
+      double startCount, double starterL, double dropPlato, @Usually(8e6) double yieldCountPerMl) {
     Require.notBelow0("cells at the start", startCount);
     Require.notBelow0("starter in L", starterL);
     Require.within("drop in P", dropPlato, 0, 40);

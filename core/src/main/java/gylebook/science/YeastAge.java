@@ -20,8 +20,8 @@ public final class YeastAge {
   ///
   /// `k = 0.01210 exp(0.115 (T - 1))`
   ///
-  /// - Valid: 1 to 25 C; at 5 C the measured rate (0.0251) is a third above this line. Outside
-  ///   it goes on with a caution; refused below -2 and above 40 C. Do not freeze.
+  /// - Valid: 1 to 25 C; at 5 C the measured rate (0.0251) is a third above this line. Outside it
+  ///   goes on with a caution; refused below -2 and above 40 C. Do not freeze.
   /// - Source: fitted to McCaig and Bendiak 1985 (-7 % in six days at 1 C; at worst -68 % at 10 to
   ///   25 C, taken as 25 C).
   @Reckoned(

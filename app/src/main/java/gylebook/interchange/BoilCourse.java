@@ -70,7 +70,10 @@ record BoilCourse(Boil boil, List<Stand> stands, List<Step> steps) {
         path,
         steps.isEmpty()
             ? "Names step " + number + ", but the boil has no steps; the whole boil is taken."
-            : "Names step " + number + " of " + steps.size()
+            : "Names step "
+                + number
+                + " of "
+                + steps.size()
                 + ", which does not exist; the whole boil is taken.");
     return Optional.empty();
   }
@@ -79,7 +82,8 @@ record BoilCourse(Boil boil, List<Stand> stands, List<Step> steps) {
     if (left.isPresent() && left.get().inside() > step.holdSec() + NEAR_SEC) {
       ledger.says(
           path,
-          left.get().asTyped() + " is longer than the step it is in; taken as a first-wort"
+          left.get().asTyped()
+              + " is longer than the step it is in; taken as a first-wort"
               + " addition, from the start of the ramp.");
     }
     return new When.FirstWort();
@@ -89,7 +93,9 @@ record BoilCourse(Boil boil, List<Stand> stands, List<Step> steps) {
     if (left.isPresent() && Math.abs(left.get().inside() - step.holdSec()) > NEAR_SEC) {
       ledger.says(
           path,
-          "Goes in " + left.get().asTyped() + " before the end of the stand; here an addition"
+          "Goes in "
+              + left.get().asTyped()
+              + " before the end of the stand; here an addition"
               + " goes in at its start.");
     }
     return new When.AtStand(step.standNumber());
@@ -105,13 +111,16 @@ record BoilCourse(Boil boil, List<Stand> stands, List<Step> steps) {
     if (leftSec > holdSec + NEAR_SEC) {
       ledger.says(
           path,
-          left.get().asTyped() + " is longer than the boil; shortened to "
-              + boil.holdSec().asTyped() + ".");
+          left.get().asTyped()
+              + " is longer than the boil; shortened to "
+              + boil.holdSec().asTyped()
+              + ".");
       return new When.InBoil(boil.holdSec());
     }
     if (leftSec == 0) {
       return new When.FlameOut();
     }
-    return new When.InBoil(laterSec > 0 ? Entered.of(MINUTE.fromInside(leftSec), MINUTE) : left.get());
+    return new When.InBoil(
+        laterSec > 0 ? Entered.of(MINUTE.fromInside(leftSec), MINUTE) : left.get());
   }
 }

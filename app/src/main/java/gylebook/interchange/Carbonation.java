@@ -35,7 +35,9 @@ final class Carbonation {
     if (value > VOLUMES_MOST) {
       says.accept(
           "carbonation",
-          "Is " + value + " without a unit. Are these grams per litre? Taken as such; volumes would"
+          "Is "
+              + value
+              + " without a unit. Are these grams per litre? Taken as such; volumes would"
               + " be too much for any package.");
     }
     Unit unit = value > VOLUMES_MOST ? GRAMS : VOLUMES;

@@ -37,13 +37,16 @@ record FermentCourse(Ferment ferment) {
     if (after.isEmpty()) {
       ledger.says(
           path,
-          "Does not say when it goes in; taken as " + afterSec.asTyped() + " after pitching"
+          "Does not say when it goes in; taken as "
+              + afterSec.asTyped()
+              + " after pitching"
               + (hold.isPresent() ? ", so that it comes out as the ferment ends." : "."));
     }
     Entered holdSec = hold.orElseGet(() -> days(Math.max(0, endSec - afterSec.inside())));
     if (hold.isEmpty()) {
       ledger.says(
-          path, "Does not say how long it stays in; taken as " + holdSec.asTyped() + ", to the end.");
+          path,
+          "Does not say how long it stays in; taken as " + holdSec.asTyped() + ", to the end.");
     }
     return new When.Dry(afterSec, holdSec);
   }
@@ -62,13 +65,14 @@ record FermentCourse(Ferment ferment) {
     if (number < 1 || number > steps.size()) {
       ledger.says(
           path,
-          "Names step " + number + " of a ferment with " + steps.size()
+          "Names step "
+              + number
+              + " of a ferment with "
+              + steps.size()
               + "; counted from pitching instead.");
       return 0;
     }
-    return steps.subList(0, number - 1).stream()
-        .mapToDouble(step -> step.holdSec().inside())
-        .sum();
+    return steps.subList(0, number - 1).stream().mapToDouble(step -> step.holdSec().inside()).sum();
   }
 
   private static Entered later(Entered after, double startSec) {

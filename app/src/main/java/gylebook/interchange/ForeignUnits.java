@@ -11,8 +11,8 @@ import java.util.Optional;
 
 /// How the open JSON standard writes units, and which of ours each is.
 ///
-/// The first of each quantity is the one that is written when ours has no word there. Brix is
-/// taken as Plato and ppm as mg/L; both keep their label.
+/// The first of each quantity is the one that is written when ours has no word there. Brix is taken
+/// as Plato and ppm as mg/L; both keep their label.
 @AnyUnit("knows words for every unit")
 final class ForeignUnits {
   private static final Map<Quantity, Map<String, Unit>> WORDS = new EnumMap<>(Quantity.class);

@@ -99,8 +99,7 @@ final class JsonAdditions {
     Entered amount =
         misc.amount("amount", Quantity.SMALL_MASS, Quantity.VOLUME)
             .orElseGet(() -> Entered.of(0, GRAM));
-    Liquor.Into into =
-        use.equals("add_to_boil") ? Liquor.Into.KETTLE : Liquor.Into.MASH;
+    Liquor.Into into = use.equals("add_to_boil") ? Liquor.Into.KETTLE : Liquor.Into.MASH;
     return new Liquor.Addition(name, agent, amount, into);
   }
 
@@ -149,7 +148,10 @@ final class JsonAdditions {
         && time.get().inside() != duration.get().inside()) {
       timing.says(
           "duration",
-          "Says " + duration.get().asTyped() + " and 'time' says " + time.get().asTyped()
+          "Says "
+              + duration.get().asTyped()
+              + " and 'time' says "
+              + time.get().asTyped()
               + "; 'time' is used, and lifting it out again has no place here.");
     }
     return boil.when(time.or(() -> duration), step, timing.path(), timing.ledger());

@@ -32,10 +32,14 @@ final class JsonAmount {
     if (word.isEmpty()) {
       lost.says(
           path,
-          "The standard does not know '" + amount.unit().symbol() + "'; written in "
-              + unit.symbol() + ".");
+          "The standard does not know '"
+              + amount.unit().symbol()
+              + "'; written in "
+              + unit.symbol()
+              + ".");
     }
-    return node(unit.fromInside(amount.inside()), word.orElse(ForeignUnits.known(quantity).split(",")[0]));
+    return node(
+        unit.fromInside(amount.inside()), word.orElse(ForeignUnits.known(quantity).split(",")[0]));
   }
 
   static ObjectNode percent(double shareFrac) {

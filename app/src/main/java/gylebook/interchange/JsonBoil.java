@@ -52,7 +52,8 @@ final class JsonBoil {
   private Entered assumed(JsonThing recipe) {
     double minutes = Math.max(USUAL_MIN, MINUTE.fromInside(longestSec));
     Entered hold = Entered.of(minutes, MINUTE);
-    recipe.says("boil", "Says no length; " + hold.asTyped() + " is assumed, as is common practice.");
+    recipe.says(
+        "boil", "Says no length; " + hold.asTyped() + " is assumed, as is common practice.");
     return hold;
   }
 

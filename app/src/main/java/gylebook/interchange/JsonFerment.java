@@ -46,8 +46,7 @@ final class JsonFerment {
         step.says("step_time", "Is not there; taken as 0, to be filled in.");
       }
       rests.add(
-          new Rest(
-              step.words("name"), targetC.get(), holdSec.orElseGet(() -> Entered.of(0, DAY))));
+          new Rest(step.words("name"), targetC.get(), holdSec.orElseGet(() -> Entered.of(0, DAY))));
     }
     return rests;
   }
@@ -82,9 +81,7 @@ final class JsonFerment {
 
   static Yeast yeast(List<JsonThing> cultures, JsonThing recipe, Ferment ferment) {
     Entered pitchC =
-        ferment.steps().isEmpty()
-            ? Entered.of(20, CELSIUS)
-            : ferment.steps().getFirst().startC();
+        ferment.steps().isEmpty() ? Entered.of(20, CELSIUS) : ferment.steps().getFirst().startC();
     if (ferment.steps().isEmpty()) {
       recipe.says("fermentation", "Says nothing; pitching at 20 °C is assumed, within some 3 °C.");
     }

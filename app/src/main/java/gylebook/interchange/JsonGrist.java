@@ -101,7 +101,11 @@ final class JsonGrist {
     if (found.size() > 1) {
       line.says(
           "name",
-          "'" + name + "' names " + found.size() + " records of the file, and nothing tells them"
+          "'"
+              + name
+              + "' names "
+              + found.size()
+              + " records of the file, and nothing tells them"
               + " apart; none is used.");
     }
     return found.size() == 1
@@ -125,7 +129,9 @@ final class JsonGrist {
     OptionalDouble less =
         yield.map(y -> share(y, "fine_coarse_difference")).orElse(OptionalDouble.empty());
     OptionalDouble potential =
-        yield.flatMap(y -> y.amount("potential", Quantity.GRAVITY)).map(JsonGrist::potential)
+        yield
+            .flatMap(y -> y.amount("potential", Quantity.GRAVITY))
+            .map(JsonGrist::potential)
             .orElse(OptionalDouble.empty());
     yield.ifPresent(y -> disagreements(y, fine, coarse, less, potential));
     if (fine.isPresent() || coarse.isPresent()) {
@@ -170,7 +176,8 @@ final class JsonGrist {
         && less.isPresent()
         && Math.abs(fine.getAsDouble() - coarse.getAsDouble() - less.getAsDouble()) > 1e-3) {
       yield.says(
-          "", "Fine grind, coarse grind and their difference do not agree; the fine grind is used.");
+          "",
+          "Fine grind, coarse grind and their difference do not agree; the fine grind is used.");
     }
     double grind = fine.orElse(coarse.orElse(Double.NaN));
     if (potential.isPresent() && Math.abs(grind - potential.getAsDouble()) > DISAGREE_FRAC) {
@@ -217,8 +224,13 @@ final class JsonGrist {
           case FRUIT -> JUICE_KG_PER_L;
           default ->
               throw new Refusal(
-                  "'" + line.path() + "' is measured in " + amount.get().unit().spoken()
-                      + "s; " + kind.words() + " has to be weighed.",
+                  "'"
+                      + line.path()
+                      + "' is measured in "
+                      + amount.get().unit().spoken()
+                      + "s; "
+                      + kind.words()
+                      + " has to be weighed.",
                   amount.get().asTyped(),
                   "Maybe give its mass in the program that wrote the file.");
         };

@@ -35,7 +35,9 @@ final class JsonIngredients {
       if (other != null && !sameRecord(other, goods)) {
         lost.says(
             "fermentables",
-            "Two lines are called '" + goods.name() + "' and differ; their moisture is written"
+            "Two lines are called '"
+                + goods.name()
+                + "' and differ; their moisture is written"
                 + " once. A mark for each lot would keep both.");
       }
     }
@@ -96,9 +98,7 @@ final class JsonIngredients {
     }
     double extractFrac = goods.analysis().extractFrac();
     double said =
-        goods.kind().mashed()
-            ? extractFrac
-            : extractFrac * (1 - goods.analysis().moistureFrac());
+        goods.kind().mashed() ? extractFrac : extractFrac * (1 - goods.analysis().moistureFrac());
     to.putObject("yield").set("fine_grind", JsonAmount.percent(said));
     to.set("color", JsonAmount.node(goods.analysis().colourEbc(), "EBC"));
   }
@@ -140,8 +140,7 @@ final class JsonIngredients {
     to.set("timing", moments.timing(hop.when(), hop.name()));
   }
 
-  private static void salt(
-      Liquor.Addition salt, ObjectNode to, JsonMoments moments, Ledger lost) {
+  private static void salt(Liquor.Addition salt, ObjectNode to, JsonMoments moments, Ledger lost) {
     to.put("name", salt.name());
     to.put("type", "water agent");
     to.set("amount", JsonAmount.of(salt.amountNumber(), lost, salt.name()));
@@ -149,7 +148,9 @@ final class JsonIngredients {
     if (WaterAgents.named(salt.name()) != salt.agent()) {
       lost.says(
           salt.name(),
-          "That it is " + salt.agent().words() + " has no place in the standard; only the name is"
+          "That it is "
+              + salt.agent().words()
+              + " has no place in the standard; only the name is"
               + " written.");
     }
   }
@@ -159,7 +160,8 @@ final class JsonIngredients {
     boolean known = MISC.contains(other.kind());
     to.put("type", known ? other.kind() : "other");
     if (!known) {
-      lost.says(other.name(), "The standard does not know '" + other.kind() + "'; written as other.");
+      lost.says(
+          other.name(), "The standard does not know '" + other.kind() + "'; written as other.");
     }
     to.set("amount", JsonAmount.of(other.amountNumber(), lost, other.name()));
     to.set("timing", moments.timing(other.when(), other.name()));
@@ -213,6 +215,7 @@ final class JsonIngredients {
   }
 
   private static ObjectNode ion(double mgPerL) {
-    return JsonAmount.node(mgPerL, ForeignUnits.word(Unit.known(Quantity.CONCENTRATION, "mg/L")).orElseThrow());
+    return JsonAmount.node(
+        mgPerL, ForeignUnits.word(Unit.known(Quantity.CONCENTRATION, "mg/L")).orElseThrow());
   }
 }

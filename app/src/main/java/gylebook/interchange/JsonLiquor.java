@@ -18,12 +18,15 @@ final class JsonLiquor {
     for (JsonThing water : ingredients.things("water_additions")) {
       Optional<Entered> amount = water.amount("amount", Quantity.VOLUME);
       parts.add(
-          new Waters.Part(water.words("name"), amount.map(Entered::inside).orElse(0.0), ions(water)));
+          new Waters.Part(
+              water.words("name"), amount.map(Entered::inside).orElse(0.0), ions(water)));
       if (water.has("flouride") && water.has("fluoride")) {
-        water.says("flouride", "Is the old spelling of fluoride, which is there too and goes first.");
+        water.says(
+            "flouride", "Is the old spelling of fluoride, which is there too and goes first.");
       }
     }
-    return Waters.mixed(parts, additions, sentence -> ingredients.says("water_additions", sentence));
+    return Waters.mixed(
+        parts, additions, sentence -> ingredients.says("water_additions", sentence));
   }
 
   private static Liquor.Ions ions(JsonThing water) {

@@ -25,8 +25,17 @@ final class JsonRecipe {
   private static final Set<Double> VERSIONS = Set.of(1.0, 1.1, 2.01, 2.06, 3.0);
   private static final List<String> RECORDS =
       List.of(
-          "fermentables", "hop_varieties", "cultures", "miscellaneous_ingredients", "profiles",
-          "styles", "mashes", "fermentations", "equipments", "boil", "packaging");
+          "fermentables",
+          "hop_varieties",
+          "cultures",
+          "miscellaneous_ingredients",
+          "profiles",
+          "styles",
+          "mashes",
+          "fermentations",
+          "equipments",
+          "boil",
+          "packaging");
 
   private final JsonThing document;
   private final String name;
@@ -53,8 +62,11 @@ final class JsonRecipe {
           recipes.subList(1, recipes.size()).stream().map(other -> other.words("name")).toList();
       ledger.says(
           "recipes",
-          "The file holds " + recipes.size() + " recipes; the first is read. The others: "
-              + Refusal.shortened(String.join(", ", others)) + ".");
+          "The file holds "
+              + recipes.size()
+              + " recipes; the first is read. The others: "
+              + Refusal.shortened(String.join(", ", others))
+              + ".");
     }
     // The recipe's own paths begin at the recipe: they are what the reader sees first.
     JsonThing first = new JsonThing(recipes.getFirst().node(), "", ledger);
@@ -73,7 +85,8 @@ final class JsonRecipe {
     OptionalDouble number = XmlThing.number(text);
     if (number.isEmpty() || !VERSIONS.contains(number.getAsDouble())) {
       throw new Refusal(
-          "The file says version " + Refusal.shortened(text)
+          "The file says version "
+              + Refusal.shortened(text)
               + " of the open JSON standard; 1, 1.1, 2.01, 2.06 and 3 are read.",
           text,
           "Maybe export it again as version 3.");
@@ -139,8 +152,23 @@ final class JsonRecipe {
     recipe.keepRest();
     document.keepRest();
     return new Recipe(
-        called, style, false, aim, grist, liquor, rests, boil.boil(), boil.stands(), hopList,
-        others, yeast, ferment.ferment(), pack, notes, elsewhere, ledger.kept());
+        called,
+        style,
+        false,
+        aim,
+        grist,
+        liquor,
+        rests,
+        boil.boil(),
+        boil.stands(),
+        hopList,
+        others,
+        yeast,
+        ferment.ferment(),
+        pack,
+        notes,
+        elsewhere,
+        ledger.kept());
   }
 
   private String called(JsonThing recipe) {
@@ -159,7 +187,8 @@ final class JsonRecipe {
     for (JsonThing record : catalogue) {
       // What the line of the recipe says itself goes first; the rest of its record is kept.
       if (lines.stream().anyMatch(line -> line.words("name").equals(record.words("name")))) {
-        record.usedUp("type", "producer", "product_id", "grain_group", "yield", "color", "moisture");
+        record.usedUp(
+            "type", "producer", "product_id", "grain_group", "yield", "color", "moisture");
       } else {
         record.keepWhole();
       }
@@ -209,7 +238,8 @@ final class JsonRecipe {
     if (bitterness.isPresent()) {
       recipe.says(
           "ibu_estimate",
-          bitterness.get().asTyped() + " is their estimate by a formula; it is taken as the"
+          bitterness.get().asTyped()
+              + " is their estimate by a formula; it is taken as the"
               + " bitterness that is wanted.");
     }
     return new Aim(

@@ -187,8 +187,13 @@ final class JsonThing {
       throw new Refusal(
           "'" + path + "' is no " + quantity.words() + " that a brewery knows.",
           digits + " " + unit.symbol(),
-          "It has to lie between " + quantity.least() + " and " + quantity.most() + " "
-              + quantity.inside().symbol() + ".");
+          "It has to lie between "
+              + quantity.least()
+              + " and "
+              + quantity.most()
+              + " "
+              + quantity.inside().symbol()
+              + ".");
     }
     return ForeignUnits.entered(value, digits, unit);
   }

@@ -91,7 +91,8 @@ public final class RecipeWriter {
             .sum();
     if (recipe.aim().strengthPlato().isEmpty() || !(extractKg > 0)) {
       lost.says(
-          "efficiency", "The recipe says none and it does not follow; 0 % is written, as it must be.");
+          "efficiency",
+          "The recipe says none and it does not follow; 0 % is written, as it must be.");
       return 0;
     }
     double plato = recipe.aim().strengthPlato().get().inside();
@@ -129,7 +130,8 @@ public final class RecipeWriter {
       lost.says(
           "batch_size",
           "Is the volume into the fermenter in the standard; the recipe means that "
-              + aim.into().words() + ".");
+              + aim.into().words()
+              + ".");
     }
     if (!aim.readyBy().isEmpty()) {
       lost.says("ready by", "When the beer is wanted has no place in the standard.");
@@ -153,7 +155,8 @@ public final class RecipeWriter {
         });
     vessel.put("carbonation", JsonAmount.rounded(volumes));
     if (!pack.carbonationRatio().unit().symbol().equals("vol")) {
-      lost.says("carbonation", "Is written in volumes, as a bare number, as the standard wants it.");
+      lost.says(
+          "carbonation", "Is written in volumes, as a bare number, as the standard wants it.");
     }
   }
 
@@ -168,7 +171,9 @@ public final class RecipeWriter {
         && !recipe.elsewhere().bitternessMethod().equals("Other")) {
       lost.says(
           "ibu_estimate",
-          "Was by " + recipe.elsewhere().bitternessMethod() + "; written as 'Other', since it is"
+          "Was by "
+              + recipe.elsewhere().bitternessMethod()
+              + "; written as 'Other', since it is"
               + " worked out otherwise here.");
     }
     if (recipe.elsewhere().evaporationLPerHr().isPresent()) {

@@ -19,7 +19,8 @@ final class Sense {
     if (!(sg >= SG_LEAST && sg <= SG_MOST)) {
       ledger.says(
           path,
-          gravity.asTyped() + " lies outside 0.980 to 1.200, where worts and beers are; taken as"
+          gravity.asTyped()
+              + " lies outside 0.980 to 1.200, where worts and beers are; taken as"
               + " said.");
     }
   }

@@ -51,7 +51,8 @@ final class WaterAgents {
     boolean hydrate = name.toLowerCase(Locale.ROOT).contains("hydr");
     return switch (agent) {
       case UNKNOWN ->
-          "What '" + Refusal.shortened(name)
+          "What '"
+              + Refusal.shortened(name)
               + "' is chemically is not known here; the word is kept.";
       case CALCIUM_CHLORIDE_DIHYDRATE ->
           hydrate ? "" : "Taken as the dihydrate; the name does not say how much water it holds.";

@@ -18,8 +18,7 @@ final class Waters {
   /// @param ions what is dissolved in it
   record Part(String name, double amountL, Liquor.Ions ions) {}
 
-  static Liquor mixed(
-      List<Part> parts, List<Liquor.Addition> additions, Consumer<String> says) {
+  static Liquor mixed(List<Part> parts, List<Liquor.Addition> additions, Consumer<String> says) {
     if (parts.isEmpty()) {
       says.accept("The file says nothing about its water; taken as water without minerals.");
       return new Liquor("water", new Liquor.Ions(0, 0, 0, 0, 0, 0), additions);

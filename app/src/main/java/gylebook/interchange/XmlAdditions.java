@@ -35,16 +35,14 @@ final class XmlAdditions {
 
   XmlAdditions(Entered boilSec, FermentCourse ferment) {
     this.boil =
-        new BoilCourse(
-            new Boil(boilSec, Optional.empty(), Optional.empty()),
-            List.of(),
-            List.of());
+        new BoilCourse(new Boil(boilSec, Optional.empty(), Optional.empty()), List.of(), List.of());
     this.ferment = ferment;
   }
 
   /// The stand that aroma hops ask for, uncooled; none when no hop does.
   List<Stand> stands() {
-    return steep.map(hold -> List.of(new Stand(Entered.of(BOILING_C, CELSIUS), hold)))
+    return steep
+        .map(hold -> List.of(new Stand(Entered.of(BOILING_C, CELSIUS), hold)))
         .orElse(List.of());
   }
 
@@ -151,8 +149,7 @@ final class XmlAdditions {
                 ? misc.amount("AMOUNT", SMALL_KG, GRAM)
                 : misc.amount("AMOUNT", LITRE, LITRE))
             .orElseGet(() -> Entered.of(0, GRAM));
-    Liquor.Into into =
-        misc.words("USE").equals("Boil") ? Liquor.Into.KETTLE : Liquor.Into.MASH;
+    Liquor.Into into = misc.words("USE").equals("Boil") ? Liquor.Into.KETTLE : Liquor.Into.MASH;
     return new Liquor.Addition(name, agent, amount, into);
   }
 
@@ -167,7 +164,11 @@ final class XmlAdditions {
     if (solid || value > ABSURD_L) {
       thing.says(
           "AMOUNT",
-          "Is it " + value + " kg or " + value + " L? The file does not say; taken as "
+          "Is it "
+              + value
+              + " kg or "
+              + value
+              + " L? The file does not say; taken as "
               + (solid ? "kg, since nobody measures this in litres." : "L, much as that is."));
       return solid;
     }
@@ -178,9 +179,7 @@ final class XmlAdditions {
   Other other(XmlThing misc) {
     misc.version();
     Optional<Entered> amount =
-        weighed(misc, false)
-            ? misc.amount("AMOUNT", KG, KG)
-            : misc.amount("AMOUNT", LITRE, LITRE);
+        weighed(misc, false) ? misc.amount("AMOUNT", KG, KG) : misc.amount("AMOUNT", LITRE, LITRE);
     String use = misc.words("USE");
     Optional<Entered> time = misc.amount("TIME", MINUTE, MINUTE);
     Hop.When when =

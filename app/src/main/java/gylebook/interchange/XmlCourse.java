@@ -79,15 +79,17 @@ final class XmlCourse {
           recipe.says(stage + "_TEMP", "Is not there; 20 °C is assumed, within some 3 °C.");
         }
         Entered atC = temperature.orElseGet(() -> Entered.of(20, CELSIUS));
-        steps.add(
-            new Ferment.Step(stage.toLowerCase(Locale.ROOT), atC, atC, hold.get(), false));
+        steps.add(new Ferment.Step(stage.toLowerCase(Locale.ROOT), atC, atC, hold.get(), false));
       }
     }
     OptionalDouble stages = recipe.number("FERMENTATION_STAGES", false);
     if (stages.isPresent() && stages.getAsDouble() != steps.size()) {
       recipe.says(
           "FERMENTATION_STAGES",
-          "Says " + XmlThing.digits(stages.getAsDouble()) + ", but " + steps.size()
+          "Says "
+              + XmlThing.digits(stages.getAsDouble())
+              + ", but "
+              + steps.size()
               + " have a length; those are taken.");
     }
     return new FermentCourse(new Ferment(steps));
@@ -120,7 +122,9 @@ final class XmlCourse {
             .orElseGet(() -> Entered.of(0, LITRE));
     yeast.says(
         "AMOUNT",
-        "The standard knows no packets; " + amount.asTyped() + " is taken as measured, not counted.");
+        "The standard knows no packets; "
+            + amount.asTyped()
+            + " is taken as measured, not counted.");
     return new Yeast(
         yeast.words("NAME"),
         yeast.words("FORM").toLowerCase(Locale.ROOT),
@@ -134,7 +138,9 @@ final class XmlCourse {
     Pack.Kind kind = forced.orElse(true) ? Pack.Kind.KEG : Pack.Kind.BOTTLE;
     recipe.says(
         "FORCED_CARBONATION",
-        "The file does not say what the beer goes into; " + kind.words() + " guessed from how it"
+        "The file does not say what the beer goes into; "
+            + kind.words()
+            + " guessed from how it"
             + " is carbonated.");
     return new Pack(
         kind,

@@ -67,8 +67,11 @@ final class XmlGrist {
         Goods.Kind guess = GristRules.grain(name, colourEbc);
         line.says(
             "TYPE",
-            "'" + Refusal.shortened(type) + "' says no kind; guessed from name and colour: "
-                + guess.words() + ".");
+            "'"
+                + Refusal.shortened(type)
+                + "' says no kind; guessed from name and colour: "
+                + guess.words()
+                + ".");
         yield guess;
       }
     };

@@ -81,9 +81,22 @@ final class XmlRecipe {
     String notes = recipe.words("NOTES");
     recipe.keepRest();
     return new Recipe(
-        called.isEmpty() ? name : called, style, false, aim, grist, liquor, rests,
+        called.isEmpty() ? name : called,
+        style,
+        false,
+        aim,
+        grist,
+        liquor,
+        rests,
         new Boil(boilSec, Optional.empty(), Optional.empty()),
-        additions.stands(), hops, others, yeast, ferment.ferment(), pack, notes, elsewhere,
+        additions.stands(),
+        hops,
+        others,
+        yeast,
+        ferment.ferment(),
+        pack,
+        notes,
+        elsewhere,
         ledger.kept());
   }
 
@@ -135,7 +148,8 @@ final class XmlRecipe {
     OptionalDouble none = OptionalDouble.empty();
     OptionalDouble boilSize = recipe.number("BOIL_SIZE", false);
     OptionalDouble efficiency = recipe.number("EFFICIENCY", false);
-    if (efficiency.isPresent() && !(efficiency.getAsDouble() >= 0 && efficiency.getAsDouble() <= 100)) {
+    if (efficiency.isPresent()
+        && !(efficiency.getAsDouble() >= 0 && efficiency.getAsDouble() <= 100)) {
       recipe.says("EFFICIENCY", "Lies outside 0 to 100 %; not used.");
       efficiency = none;
     }
@@ -185,7 +199,10 @@ final class XmlRecipe {
         && Math.abs(theirs.getAsDouble() - recipeL.getAsDouble()) > SIZES_DIFFER_L) {
       rig.says(
           key,
-          "Is " + theirs.getAsDouble() + " L, but the recipe says " + recipeL.getAsDouble()
+          "Is "
+              + theirs.getAsDouble()
+              + " L, but the recipe says "
+              + recipeL.getAsDouble()
               + " L; the recipe is believed.");
     }
   }

@@ -41,7 +41,9 @@ record XmlTag(String name, String text, List<XmlTag> children) {
     } catch (XMLStreamException broken) {
       int line = broken.getLocation() == null ? 0 : broken.getLocation().getLineNumber();
       throw new Refusal(
-          "The file is not whole XML at line " + line + ": a tag is not closed by its own name,"
+          "The file is not whole XML at line "
+              + line
+              + ": a tag is not closed by its own name,"
               + " or the file ends in the middle.",
           "line " + line,
           "It is not mended in silence; maybe export it again.");
@@ -85,8 +87,11 @@ record XmlTag(String name, String text, List<XmlTag> children) {
   private static Open started(XMLStreamReader reader, int depth, int count) {
     if (depth >= DEPTH_MOST || count > TAGS_MOST) {
       throw new Refusal(
-          "The file has more than " + DEPTH_MOST + " tags inside each other, or more than "
-              + TAGS_MOST + " tags; no recipe has.",
+          "The file has more than "
+              + DEPTH_MOST
+              + " tags inside each other, or more than "
+              + TAGS_MOST
+              + " tags; no recipe has.",
           reader.getLocalName(),
           "Maybe it is another kind of file.");
     }

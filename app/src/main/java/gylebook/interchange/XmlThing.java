@@ -19,14 +19,17 @@ import java.util.regex.Pattern;
 /// One record of a foreign XML file: what is asked for is used up, the rest can be kept.
 @AnyUnit("amounts of a file; the standard fixes the unit of each tag")
 final class XmlThing {
-  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
   private static final int DIGITS_MOST = 12;
 
   private final XmlTag tag;
   private final String path;
   private final Ledger ledger;
+
   /// By identity: two hops of the same figures are two hops.
   private final Set<XmlTag> used = Collections.newSetFromMap(new IdentityHashMap<>());
+
   private final List<XmlThing> inner = new ArrayList<>();
 
   XmlThing(XmlTag tag, String path, Ledger ledger) {
@@ -139,8 +142,13 @@ final class XmlThing {
       throw new Refusal(
           "'" + Ledger.path(path, key) + "' is no " + quantity.words() + " that a brewery knows.",
           String.valueOf(value),
-          "It has to lie between " + quantity.least() + " and " + quantity.most() + " "
-              + quantity.inside().symbol() + ".");
+          "It has to lie between "
+              + quantity.least()
+              + " and "
+              + quantity.most()
+              + " "
+              + quantity.inside().symbol()
+              + ".");
     }
     double shown = fixed.equals(typed) ? value : typed.fromInside(inside);
     return ForeignUnits.entered(shown, digits(shown), typed);
@@ -160,8 +168,12 @@ final class XmlThing {
     }
     String capitals = text.toUpperCase(Locale.ROOT);
     if (!text.equals("TRUE") && !text.equals("FALSE")) {
-      says(key, "Should be TRUE or FALSE; '" + Refusal.shortened(text) + "' is taken as "
-          + (capitals.equals("TRUE") ? "TRUE." : "FALSE."));
+      says(
+          key,
+          "Should be TRUE or FALSE; '"
+              + Refusal.shortened(text)
+              + "' is taken as "
+              + (capitals.equals("TRUE") ? "TRUE." : "FALSE."));
     }
     return Optional.of(capitals.equals("TRUE"));
   }
@@ -173,7 +185,10 @@ final class XmlThing {
       says("VERSION", "Is not there; read as version 1.");
     } else if (number(version).orElse(0) != 1) {
       throw new Refusal(
-          "'" + path + "' says version " + Refusal.shortened(version)
+          "'"
+              + path
+              + "' says version "
+              + Refusal.shortened(version)
               + " of the open XML standard; only version 1 is read.",
           version,
           "Maybe export it again as version 1 or in the open JSON standard.");

@@ -23,10 +23,10 @@ final class FileText {
       Pattern.compile("^\\s*<\\?xml[^>]*?encoding\\s*=\\s*[\"']([^\"']{1,40})[\"']");
   private static final Charset CURLY = Charset.forName("windows-1252");
 
-  private record Mark(int[] bytes, Charset charset) {
+  private record Mark(List<Integer> bytes, Charset charset) {
     boolean begins(byte[] file) {
-      for (int i = 0; i < bytes.length; i++) {
-        if (file.length <= i || (file[i] & 0xff) != bytes[i]) {
+      for (int i = 0; i < bytes.size(); i++) {
+        if (file.length <= i || (file[i] & 0xff) != bytes.get(i)) {
           return false;
         }
       }
@@ -36,18 +36,18 @@ final class FileText {
 
   private static final List<Mark> MARKS =
       List.of(
-          new Mark(new int[] {0xef, 0xbb, 0xbf}, StandardCharsets.UTF_8),
-          new Mark(new int[] {0xff, 0xfe, 0, 0}, Charset.forName("UTF-32LE")),
-          new Mark(new int[] {0, 0, 0xfe, 0xff}, Charset.forName("UTF-32BE")),
-          new Mark(new int[] {0xff, 0xfe}, StandardCharsets.UTF_16LE),
-          new Mark(new int[] {0xfe, 0xff}, StandardCharsets.UTF_16BE));
+          new Mark(List.of(0xef, 0xbb, 0xbf), StandardCharsets.UTF_8),
+          new Mark(List.of(0xff, 0xfe, 0, 0), Charset.forName("UTF-32LE")),
+          new Mark(List.of(0, 0, 0xfe, 0xff), Charset.forName("UTF-32BE")),
+          new Mark(List.of(0xff, 0xfe), StandardCharsets.UTF_16LE),
+          new Mark(List.of(0xfe, 0xff), StandardCharsets.UTF_16BE));
 
   private FileText() {}
 
   static String of(byte[] file, Ledger ledger) {
     for (Mark mark : MARKS) {
       if (mark.begins(file)) {
-        byte[] rest = Arrays.copyOfRange(file, mark.bytes().length, file.length);
+        byte[] rest = Arrays.copyOfRange(file, mark.bytes().size(), file.length);
         return decoded(rest, mark.charset())
             .orElseThrow(() -> wrong(mark.charset().name(), "its first bytes say so"));
       }

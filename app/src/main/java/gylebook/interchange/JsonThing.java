@@ -139,7 +139,8 @@ final class JsonThing {
   private double number(String key, JsonNode found) {
     double value = Double.NaN;
     if (found.isNumber()) {
-      value = found.doubleValue();
+      // a number beyond the range of a double becomes infinite here, and is refused below
+      value = found.decimalValue().doubleValue();
     } else if (found.isString()) {
       value = XmlThing.number(found.asString()).orElse(Double.NaN);
       says(key, "Should be a number, and is written as words; read as a number.");
@@ -211,7 +212,7 @@ final class JsonThing {
 
   private String digits(JsonNode found) {
     String text = found.isString() ? found.asString().strip() : found.toString();
-    return text.length() > 24 ? String.valueOf(found.doubleValue()) : text;
+    return text.length() > 24 ? String.valueOf(found.decimalValue().doubleValue()) : text;
   }
 
   /// Keeps what nobody asked for, here and in what was opened below.

@@ -21,7 +21,7 @@ final class JsonBoil {
   /// Assumptions of ours: from here up a step boils, and below here it is chilled, not stood.
   private static final double BOILING_C = 95;
 
-  private static final double CHILLED_C = 45;
+  static final double CHILLED_C = 45;
   private static final double USUAL_MIN = 60;
 
   private final double longestSec;
@@ -61,12 +61,13 @@ final class JsonBoil {
     List<Raw> raws = new ArrayList<>();
     double boiledSec = 0;
     double nowC = Double.NaN;
+    boolean begun = false;
     for (JsonThing step : boil.things("boil_steps")) {
       Optional<Entered> startC = step.amount("start_temperature", Quantity.TEMPERATURE);
       Optional<Entered> endC = step.amount("end_temperature", Quantity.TEMPERATURE);
       double fromC = startC.map(Entered::inside).orElse(nowC);
       double toC = endC.map(Entered::inside).orElse(fromC);
-      Kind kind = kind(fromC, toC, boiledSec >= holdSec && holdSec > 0);
+      Kind kind = kind(fromC, toC, begun, boiledSec >= holdSec && holdSec > 0);
       Optional<Entered> ramp = step.amount("ramp_time", Quantity.TIME);
       Entered hold =
           step.amount("step_time", Quantity.TIME)
@@ -74,16 +75,17 @@ final class JsonBoil {
               .orElseGet(() -> Entered.of(0, MINUTE));
       raws.add(new Raw(step, kind, hold, endC.or(() -> startC)));
       boiledSec += kind == Kind.BOIL ? hold.inside() : 0;
+      begun |= kind == Kind.BOIL;
       nowC = toC;
     }
     return raws;
   }
 
-  private static Kind kind(double fromC, double toC, boolean boiled) {
+  private static Kind kind(double fromC, double toC, boolean begun, boolean boiled) {
     if (toC < CHILLED_C) {
       return Kind.CHILL;
     }
-    if (fromC < BOILING_C && toC > fromC) {
+    if (!begun && fromC < BOILING_C && toC > fromC) {
       return Kind.RAMP;
     }
     if (toC < BOILING_C || toC < fromC || boiled) {

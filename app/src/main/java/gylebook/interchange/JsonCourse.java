@@ -82,6 +82,10 @@ final class JsonCourse {
     for (Stand stand : recipe.stands()) {
       ObjectNode step = steps.addObject();
       step.put("name", "stand");
+      if (stand.targetC().inside() < JsonBoil.CHILLED_C) {
+        lost.says(
+            "stand", "A stand this cool is read as chilling; its hops come back at flame-out.");
+      }
       step.set("end_temperature", JsonAmount.of(stand.targetC(), lost, "stand"));
       step.set("step_time", JsonAmount.of(stand.holdSec(), lost, "stand"));
     }

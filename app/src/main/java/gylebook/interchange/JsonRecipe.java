@@ -251,8 +251,7 @@ final class JsonRecipe {
   }
 
   private Elsewhere elsewhere(JsonThing recipe, Aim aim, BoilCourse boil) {
-    Optional<JsonThing> theirs = recipe.thing("efficiency");
-    OptionalDouble brewhouse = inside(theirs.flatMap(e -> e.amount("brewhouse", Quantity.SHARE)));
+    OptionalDouble brewhouse = brewhouse(recipe);
     OptionalDouble preBoil =
         inside(recipe.thing("boil").flatMap(b -> b.amount("pre_boil_size", Quantity.VOLUME)));
     Optional<Entered> last = recipe.amount("final_gravity", Quantity.GRAVITY);
@@ -270,6 +269,19 @@ final class JsonRecipe {
         inside(aim.bitternessMgPerL()),
         method,
         inside(recipe.amount("color_estimate", Quantity.COLOUR)));
+  }
+
+  /// Theirs is a claim, not an ingredient: one that cannot be is said and not used.
+  private static OptionalDouble brewhouse(JsonThing recipe) {
+    Optional<JsonThing> theirs = recipe.thing("efficiency").flatMap(e -> e.thing("brewhouse"));
+    OptionalDouble percent =
+        theirs.map(share -> share.number("value")).orElse(OptionalDouble.empty());
+    theirs.ifPresent(share -> share.words("unit"));
+    if (percent.isPresent() && !(percent.getAsDouble() >= 0 && percent.getAsDouble() <= 100)) {
+      recipe.says("efficiency", "Lies outside 0 to 100 %; not used.");
+      return OptionalDouble.empty();
+    }
+    return percent.isPresent() ? OptionalDouble.of(percent.getAsDouble() / 100) : percent;
   }
 
   /// What their kettle drives off in an hour, if the file has exactly one kettle.

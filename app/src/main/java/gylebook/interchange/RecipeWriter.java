@@ -98,8 +98,13 @@ public final class RecipeWriter {
     double plato = recipe.aim().strengthPlato().get().inside();
     double wortKg =
         recipe.aim().lengthL().inside() * ExtractScale.sgFromPlato(plato) * WATER_KG_PER_L;
-    lost.says("efficiency", "Is what length, strength and grist of the recipe mean together.");
-    return wortKg * plato / 100 / extractKg;
+    double meant = wortKg * plato / 100 / extractKg;
+    lost.says(
+        "efficiency",
+        meant > 1
+            ? "The grist holds less extract than length and strength ask for; 100 % is written."
+            : "Is what length, strength and grist of the recipe mean together.");
+    return Math.clamp(meant, 0, 1);
   }
 
   private void aims() {

@@ -78,6 +78,8 @@ final class JsonAmount {
   /// A number without the dust of its arithmetic.
   static BigDecimal rounded(double value) {
     BigDecimal rounded = new BigDecimal(value).round(DIGITS);
-    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    BigDecimal bare = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    // 20, not 2E+1: a person may read the file
+    return bare.scale() < 0 ? bare.setScale(0) : bare;
   }
 }

@@ -62,7 +62,9 @@ final class JsonBoil {
     double boiledSec = 0;
     double nowC = Double.NaN;
     boolean begun = false;
+    boil.noted("name");
     for (JsonThing step : boil.things("boil_steps")) {
+      step.noted("name");
       Optional<Entered> startC = step.amount("start_temperature", Quantity.TEMPERATURE);
       Optional<Entered> endC = step.amount("end_temperature", Quantity.TEMPERATURE);
       double fromC = startC.map(Entered::inside).orElse(nowC);

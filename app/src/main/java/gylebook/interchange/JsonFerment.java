@@ -24,6 +24,7 @@ final class JsonFerment {
 
   static List<Rest> rests(JsonThing recipe) {
     List<Rest> rests = new ArrayList<>();
+    recipe.thing("mash").ifPresent(mash -> mash.noted("name"));
     List<JsonThing> steps = recipe.thing("mash").map(m -> m.things("mash_steps")).orElse(List.of());
     for (JsonThing step : steps) {
       String type = step.words("type");
@@ -53,6 +54,7 @@ final class JsonFerment {
 
   static FermentCourse ferment(JsonThing recipe) {
     List<Ferment.Step> steps = new ArrayList<>();
+    recipe.thing("fermentation").ifPresent(ferment -> ferment.noted("name"));
     List<JsonThing> found =
         recipe.thing("fermentation").map(f -> f.things("fermentation_steps")).orElse(List.of());
     for (JsonThing step : found) {
@@ -110,6 +112,7 @@ final class JsonFerment {
   }
 
   static Pack pack(JsonThing recipe) {
+    recipe.thing("packaging").ifPresent(packaging -> packaging.noted("name"));
     List<JsonThing> vessels =
         recipe.thing("packaging").map(p -> p.things("packaging_vessels")).orElse(List.of());
     OptionalDouble inVessel = OptionalDouble.empty();
@@ -117,6 +120,7 @@ final class JsonFerment {
     for (JsonThing vessel : vessels) {
       if (vessel == vessels.getFirst()) {
         kind = kind(vessel);
+        vessel.noted("name");
         inVessel = vessel.number("carbonation");
         drawings(vessel);
       }

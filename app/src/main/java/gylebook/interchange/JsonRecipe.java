@@ -148,6 +148,7 @@ final class JsonRecipe {
     var pack = JsonFerment.pack(recipe);
     String notes = recipe.words("notes");
     String called = called(recipe);
+    recipe.noted("type");
     Kept.own(recipe);
     recipe.keepRest();
     document.keepRest();

@@ -4,6 +4,7 @@ import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,6 +19,8 @@ import tools.jackson.databind.JsonNode;
 /// One object of a foreign JSON file: what is asked for is used up, the rest can be kept.
 @AnyUnit("amounts of a file carry their unit")
 final class JsonThing {
+  private static final int DIGITS_MOST = 20;
+
   private final JsonNode node;
   private final String path;
   private final Ledger ledger;
@@ -38,6 +41,11 @@ final class JsonThing {
 
   JsonNode node() {
     return node;
+  }
+
+  /// Keeps a key that says nothing about the beer, without a word.
+  void noted(String key) {
+    whole(key).ifPresent(text -> ledger.note(Ledger.path(path, key), text));
   }
 
   /// Says that somebody else reads all of this, or these keys.
@@ -211,8 +219,12 @@ final class JsonThing {
   }
 
   private String digits(JsonNode found) {
-    String text = found.isString() ? found.asString().strip() : found.toString();
-    return text.length() > 24 ? String.valueOf(found.decimalValue().doubleValue()) : text;
+    if (!found.isNumber()) {
+      return Refusal.shortened(found.isString() ? found.asString().strip() : found.toString());
+    }
+    BigDecimal value = found.decimalValue();
+    boolean readable = Math.abs(value.scale()) < DIGITS_MOST && value.precision() < DIGITS_MOST;
+    return readable ? value.toPlainString() : String.valueOf(value.doubleValue());
   }
 
   /// Keeps what nobody asked for, here and in what was opened below.

@@ -28,6 +28,7 @@ final class XmlCourse {
 
   /// The mash stands in MASH; some files put it in a set, spelled in either way.
   static List<Rest> rests(XmlThing recipe) {
+    recipe.noted("TYPE");
     Optional<XmlThing> mash = recipe.thing("MASH");
     for (String set : new String[] {"MASHS", "MASHES"}) {
       if (mash.isEmpty()) {
@@ -40,7 +41,8 @@ final class XmlCourse {
       }
       return List.of();
     }
-    mash.get().words("VERSION");
+    mash.get().version();
+    mash.get().noted("NAME");
     List<Rest> rests = new ArrayList<>();
     for (XmlThing step : mash.get().things("MASH_STEPS", "MASH_STEP")) {
       step.version();

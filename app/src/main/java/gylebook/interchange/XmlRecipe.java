@@ -61,6 +61,7 @@ final class XmlRecipe {
     Liquor liquor = liquor(recipe, salts);
     Aim aim = aim(recipe);
     Elsewhere elsewhere = elsewhere(recipe, aim, boilSec);
+    recipe.thing("STYLE").ifPresent(XmlThing::version);
     String style = recipe.thing("STYLE").map(found -> found.words("NAME")).orElse("");
     String called = recipe.words("NAME");
     if (called.isEmpty()) {
@@ -126,7 +127,7 @@ final class XmlRecipe {
               ion(water, "CHLORIDE"),
               ion(water, "SULFATE"),
               ion(water, "BICARBONATE"));
-      water.words("VERSION");
+      water.version();
       double amountL = water.number("AMOUNT", false).orElse(0);
       parts.add(new Waters.Part(water.words("NAME"), amountL, ions));
     }
@@ -178,7 +179,7 @@ final class XmlRecipe {
       return OptionalDouble.empty();
     }
     XmlThing rig = equipment.get();
-    rig.words("VERSION");
+    rig.version();
     same(rig, "BATCH_SIZE", OptionalDouble.of(lengthL));
     same(rig, "BOIL_SIZE", boilSize);
     OptionalDouble rate = rig.number("EVAP_RATE", false);

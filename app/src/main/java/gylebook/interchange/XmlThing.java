@@ -8,9 +8,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -30,7 +32,7 @@ final class XmlThing {
   /// By identity: two hops of the same figures are two hops.
   private final Set<XmlTag> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  private final List<XmlThing> inner = new ArrayList<>();
+  private final Map<XmlTag, XmlThing> inner = new IdentityHashMap<>();
 
   XmlThing(XmlTag tag, String path, Ledger ledger) {
     this.tag = tag;
@@ -76,14 +78,20 @@ final class XmlThing {
     return take(key).map(XmlTag::text).orElse("");
   }
 
+  /// Keeps a tag that says nothing about the beer, without a word.
+  void noted(String key) {
+    String text = words(key);
+    if (!text.isEmpty()) {
+      ledger.note(Ledger.path(path, key), text);
+    }
+  }
+
   Optional<XmlThing> thing(String key) {
     return take(key).map(found -> within(found, key));
   }
 
   private XmlThing within(XmlTag found, String name) {
-    XmlThing thing = new XmlThing(found, Ledger.path(path, name), ledger);
-    inner.add(thing);
-    return thing;
+    return inner.computeIfAbsent(found, tag -> new XmlThing(tag, Ledger.path(path, name), ledger));
   }
 
   /// The records of a set, numbered from 1 in their paths; what else is in the set is kept.
@@ -197,12 +205,20 @@ final class XmlThing {
 
   /// Keeps what nobody asked for, here and in what was opened below.
   void keepRest() {
-    inner.forEach(XmlThing::keepRest);
+    inOrder().forEach(XmlThing::keepRest);
     for (XmlTag child : tag.children()) {
       if (!used.contains(child) && !(child.text().isEmpty() && child.children().isEmpty())) {
         ledger.keep(Ledger.path(path, child.name()), whole(child));
       }
     }
+  }
+
+  /// What was opened below, by path: the remarks come in the same order each time.
+  private List<XmlThing> inOrder() {
+    List<XmlThing> things = new ArrayList<>();
+    things.addAll(inner.values());
+    things.sort(Comparator.comparing(XmlThing::path));
+    return things;
   }
 
   private static String whole(XmlTag child) {

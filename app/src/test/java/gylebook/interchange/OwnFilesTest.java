@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.plan.Demo;
 import gylebook.recipe.Recipe;
+import gylebook.rig.Chiller;
 import gylebook.rig.DemoRigs;
+import gylebook.rig.Newcomer;
+import gylebook.rig.Probe;
 import gylebook.rig.Rig;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
 
 class OwnFilesTest {
@@ -17,6 +22,30 @@ class OwnFilesTest {
   @Test
   void aRigReadsBackAsItWasWritten() {
     for (Rig rig : new Rig[] {DemoRigs.household(), DemoRigs.smallFlat()}) {
+      assertThat(OwnFiles.readRig(OwnFiles.rig(rig))).isEqualTo(new Reading.Understood<>(rig));
+    }
+  }
+
+  @Test
+  void anyRigReadsBackAsItWasWritten() {
+    RandomGenerator luck = RandomGeneratorFactory.of("L64X128MixRandom").create(7);
+    for (int i = 0; i < 200; i++) {
+      Newcomer newcomer =
+          new Newcomer(
+              "rig № " + i + " \"quoted\"",
+              luck.nextDouble(5, 500),
+              luck.nextDouble(300, 30_000),
+              luck.nextDouble(90, 500),
+              luck.nextDouble(90, 500),
+              luck.nextDouble(-400, 5000),
+              luck.nextBoolean(),
+              luck.nextDouble(0.1, 20),
+              luck.nextDouble(0.004, 0.05),
+              Probe.Place.values()[luck.nextInt(Probe.Place.values().length)],
+              Chiller.Kind.values()[luck.nextInt(Chiller.Kind.values().length)],
+              luck.nextDouble(2, 1000),
+              luck.nextDouble(1, 1000));
+      Rig rig = newcomer.rig();
       assertThat(OwnFiles.readRig(OwnFiles.rig(rig))).isEqualTo(new Reading.Understood<>(rig));
     }
   }

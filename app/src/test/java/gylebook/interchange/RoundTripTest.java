@@ -67,6 +67,21 @@ class RoundTripTest {
   }
 
   @Test
+  void numbersAreWrittenAsAPersonWritesThem() {
+    assertThat(RecipeWriter.json(Demo.copperBitter()).json()).doesNotContain("E+");
+    String powers =
+        Foreign.json("\"value\": 20, \"unit\": \"l\"", "\"value\": 2E+1, \"unit\": \"l\"");
+    assertThat(Foreign.recipe(powers).aim().lengthL().asTyped()).isEqualTo("20 L");
+  }
+
+  @Test
+  void anEfficiencyThatCannotBeIsSaidAndNotUsed() {
+    String file = Foreign.json("\"value\": 72, \"unit\": \"%\"", "\"value\": 172, \"unit\": \"%\"");
+    assertThat(Foreign.recipe(file).elsewhere().brewhouseFrac()).isEmpty();
+    assertThat(Foreign.remarks(file)).contains("efficiency: Lies outside 0 to 100 %");
+  }
+
+  @Test
   void whatTheFormatCannotHoldIsSaidBeforehand() {
     Written written = RecipeWriter.json(Demo.copperBitter());
     assertThat(written.lost())

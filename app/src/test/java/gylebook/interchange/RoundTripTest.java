@@ -30,7 +30,7 @@ class RoundTripTest {
 
   @Test
   void anyRecipeComesBackTheSameInAllThatTheFormatHolds() {
-    InventedRecipes.each(400, RoundTripTest::assertThere);
+    InventedRecipes.each(400, recipe -> assertThere(recipe));
   }
 
   @Test

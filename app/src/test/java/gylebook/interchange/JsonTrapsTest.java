@@ -107,7 +107,8 @@ class JsonTrapsTest {
   @Test
   void trap07TextThatOnlyContainsADateIsNoDate() {
     String place = "\"author\": \"nobody\"";
-    for (String date : new String[] {"brewed 2026-01-02 or so", "2026-13-02", "2026-02-30"}) {
+    for (String date :
+        new String[] {"brewed 2026-01-02 or so", "2026-13-02", "2026-02-30", "2026-01-02T10:20"}) {
       String file = Foreign.json(place, place + ", \"created\": \"" + date + "\"");
       assertThat(Foreign.remarks(file)).contains("created: '" + date + "' is no date");
       assertThat(RecipeWriter.json(Foreign.recipe(file)).json()).doesNotContain("created");

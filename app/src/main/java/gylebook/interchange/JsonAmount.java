@@ -38,8 +38,7 @@ final class JsonAmount {
               + unit.symbol()
               + ".");
     }
-    return node(
-        unit.fromInside(amount.inside()), word.orElse(ForeignUnits.known(quantity).split(",")[0]));
+    return node(unit.fromInside(amount.inside()), ForeignUnits.word(unit).orElseThrow());
   }
 
   static ObjectNode percent(double shareFrac) {
@@ -63,7 +62,7 @@ final class JsonAmount {
     for (String symbol : SPANS) {
       Unit unit = Unit.known(Quantity.TIME, symbol);
       double value = unit.fromInside(whole);
-      boolean fits = symbol.equals("min") && whole == 0 || whole > 0 && value == Math.rint(value);
+      boolean fits = whole == 0 ? symbol.equals("min") : value == Math.rint(value);
       if (fits) {
         node.put("value", (long) value);
         node.put("unit", ForeignUnits.word(unit).orElseThrow());

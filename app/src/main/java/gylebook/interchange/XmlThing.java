@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -32,7 +31,7 @@ final class XmlThing {
   /// By identity: two hops of the same figures are two hops.
   private final Set<XmlTag> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  private final Map<XmlTag, XmlThing> inner = new IdentityHashMap<>();
+  private final IdentityHashMap<XmlTag, XmlThing> inner = new IdentityHashMap<>();
 
   XmlThing(XmlTag tag, String path, Ledger ledger) {
     this.tag = tag;

@@ -1,7 +1,10 @@
 package gylebook.app;
 
 import gylebook.interchange.OwnFiles;
+import gylebook.interchange.ReadRecipe;
 import gylebook.interchange.Reading;
+import gylebook.interchange.RecipeReader;
+import gylebook.interchange.Remark;
 import gylebook.plan.Demo;
 import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
@@ -12,17 +15,26 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 
 /// Recipes and rigs by name: the demos, else a file.
 final class Shelf implements PlanSources {
   private static final long MOST_BYTES = 8_000_000;
 
   @Override
-  public Recipe recipe(String name) throws Unreadable {
+  public Found recipe(String name) throws Unreadable {
     return switch (name) {
-      case "demo" -> Demo.copperBitter();
-      case "demo-wheat" -> Demo.wheatBeer();
-      default -> understood(OwnFiles.readRecipe(text(name, "recipe")));
+      case "demo" -> new Found(Demo.copperBitter(), List.of());
+      case "demo-wheat" -> new Found(Demo.wheatBeer(), List.of());
+      default -> understood(name, RecipeReader.read(bytes(name, "recipe"), name));
+    };
+  }
+
+  private static Found understood(String name, ReadRecipe read) throws Unreadable {
+    return switch (read) {
+      case ReadRecipe.Understood(Recipe recipe, List<Remark> remarks) ->
+          new Found(recipe, remarks.stream().map(r -> r.path() + ": " + r.says()).toList());
+      case ReadRecipe.NotUnderstood no -> throw new Unreadable("'" + name + "': " + no.sentence());
     };
   }
 
@@ -31,7 +43,8 @@ final class Shelf implements PlanSources {
     return switch (name) {
       case "household" -> DemoRigs.household();
       case "flat" -> DemoRigs.smallFlat();
-      default -> understood(OwnFiles.readRig(text(name, "rig")));
+      default ->
+          understood(OwnFiles.readRig(new String(bytes(name, "rig"), StandardCharsets.UTF_8)));
     };
   }
 
@@ -42,7 +55,7 @@ final class Shelf implements PlanSources {
     };
   }
 
-  private static String text(String name, String what) throws Unreadable {
+  private static byte[] bytes(String name, String what) throws Unreadable {
     try {
       Path file = Path.of(name);
       if (!Files.isRegularFile(file)) {
@@ -66,12 +79,12 @@ final class Shelf implements PlanSources {
                 + MOST_BYTES
                 + ". Maybe it is another file.");
       }
-      return Files.readString(file, StandardCharsets.UTF_8);
+      return Files.readAllBytes(file);
     } catch (InvalidPathException | IOException failure) {
       throw new Unreadable(
           "'"
               + name
-              + "' cannot be read as text: "
+              + "' cannot be read: "
               + failure.getMessage()
               + ". Maybe it is another kind of file.");
     }

@@ -79,7 +79,11 @@ public final class PlanCommand implements Callable<Integer> {
       return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
     }
     try {
-      return planned(sources.recipe(recipe), sources.rig(rigName()), out);
+      PlanSources.Found found = sources.recipe(recipe);
+      Rig on = sources.rig(rigName());
+      found.remarks().forEach(remark -> line.getErr().println("Note: " + remark));
+      line.getErr().flush();
+      return planned(found.recipe(), on, out);
     } catch (PlanSources.Unreadable unreadable) {
       return refused(line.getErr(), unreadable.sentence());
     }

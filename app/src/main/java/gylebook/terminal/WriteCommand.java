@@ -50,7 +50,7 @@ public final class WriteCommand implements Callable<Integer> {
     try {
       switch (what) {
         case "rig" -> out.print(rigText.apply(sources.rig(name)));
-        case "recipe" -> out.print(recipeText.apply(sources.recipe(name)));
+        case "recipe" -> out.print(recipeText.apply(sources.recipe(name).recipe()));
         default ->
             throw new PlanSources.Unreadable(
                 "'" + what + "' cannot be written; a rig or a recipe can.");

@@ -3,11 +3,13 @@ package gylebook.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -39,6 +41,22 @@ class OwnFilesStoryTest {
     assertThat(planned.err()).isEmpty();
     assertThat(planned.code()).isZero();
     assertThat(planned.out()).contains("October bitter, on my kettle");
+  }
+
+  @Test
+  void aRecipeOfEitherOpenStandardIsPlannedAndItsGuessesAreSaid(@TempDir Path folder)
+      throws IOException {
+    for (String sample : List.of("plain.json", "plain.xml")) {
+      Path recipe = folder.resolve(sample);
+      try (InputStream stream =
+          OwnFilesStoryTest.class.getResourceAsStream("/interchange/" + sample)) {
+        Files.write(recipe, stream.readAllBytes());
+      }
+      Said planned = said("plan", recipe.toString(), "--days", "40");
+      assertThat(planned.code()).as(sample + planned.err()).isLessThan(2);
+      assertThat(planned.out()).as(sample).contains("What could go wrong");
+      assertThat(planned.err()).as(sample).contains("Note: ");
+    }
   }
 
   @Test

@@ -6,7 +6,6 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import gylebook.plan.Demo;
-import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import gylebook.testing.Checkout;
@@ -15,6 +14,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -25,10 +25,10 @@ class PlanCommandTest {
   private static final PlanSources DEMOS =
       new PlanSources() {
         @Override
-        public Recipe recipe(String name) throws Unreadable {
+        public Found recipe(String name) throws Unreadable {
           return switch (name) {
-            case "demo" -> Demo.copperBitter();
-            case "demo-wheat" -> Demo.wheatBeer();
+            case "demo" -> new Found(Demo.copperBitter(), List.of());
+            case "demo-wheat" -> new Found(Demo.wheatBeer(), List.of("a remark to show"));
             default -> throw new Unreadable("There is no recipe '" + name + "'.");
           };
         }

@@ -191,7 +191,7 @@ final class Guards {
       found.add(
           new Guard(
               "hotDrain",
-              Guard.Level.NOTE,
+              level(chance, Guard.Level.SOON),
               List.of(
                   note("The first cooling water leaves at up to ", Outcome.DRAIN), Note.words(".")),
               "Catch the first buckets for cleaning; open the tap further.",

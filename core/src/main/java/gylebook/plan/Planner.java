@@ -60,6 +60,13 @@ public final class Planner {
           "Add a line of malt.",
           Optional.empty());
     }
+    if (!(recipe.aim().lengthL().inside() > 0)) {
+      return new Planned.Impossible(
+          "noLength",
+          List.of(Note.of("The recipe asks for ", "lengthL", recipe.aim().lengthL().inside())),
+          "Say how many litres you want.",
+          Optional.empty());
+    }
     return new Planner(Rescale.aimed(recipe), rig, days, seed, stop, progress).planned();
   }
 
@@ -105,7 +112,9 @@ public final class Planner {
 
   /// The largest length that can be brewed.
   private Optional<Solver.Found> nearest(double lengthL) {
-    double lowFrac = SMALLEST_FRAC;
+    // However much is asked, what fits is looked for from a quarter of the kettle up.
+    double quarterFrac = rig.kettle().brimL() / 4 / lengthL;
+    double lowFrac = Math.min(SMALLEST_FRAC, quarterFrac);
     double highFrac = 1;
     Solver.Found best = solved(lowFrac * lengthL);
     if (Limits.of(recipe, rig, best).isPresent()) {

@@ -21,8 +21,8 @@ public final class WortDensity {
   ///
   /// - Valid: 0 to 100 C; checked against handbook tables from 5 to 40 %. Strength from -0.05 (beer
   ///   that shows less than none) to 0.7 and -5 to 110 C are carried on; outside it refuses.
-  /// - Source: ICUMSA's density equation in Bubnik and others 1995, page 164, read in two
-  ///   transcriptions that differ in the fourth digit of one coefficient (below 1e-6).
+  /// - Source: ICUMSA's density equation in Bubnik and others 1995, page 164, read in two copies
+  ///   that differ in the fourth digit of one coefficient (below 1e-6).
   @Reckoned(
       name = "wort-density",
       says = "How heavy a litre of wort is from its strength and temperature.",

@@ -15,7 +15,7 @@ public final class WortHeat {
   ///
   /// - Valid: 0 to 100 C; carried on to -5 and 110 C and to strengths of -0.05 to 0.7; outside it
   ///   refuses. At B = 0 it holds 4184 at every temperature; water's own swings by 0.8 %.
-  /// - Source: Llano 2005 after Bubnik and others, read in a transcription.
+  /// - Source: Llano 2005 after Bubnik and others, read in a copy of it.
   @Reckoned(
       name = "wort-heat-capacity",
       says = "The heat that warms a kilogram of wort by one kelvin.",

@@ -8,6 +8,7 @@ import gylebook.science.HopUtilisation;
 import gylebook.science.WortDensity;
 import gylebook.units.AnyUnit;
 import gylebook.units.ExtractScale;
+import java.util.List;
 
 /// Turns the end of a simulated day into the numbers that come out of it.
 @AnyUnit("fills a row of every outcome, each with its own unit")
@@ -15,6 +16,24 @@ final class Harvest {
   // Dry hops keep 8 L of beer a kilogram (a supplier's trial by way of a trade article).
   private static final double DRY_HOP_HOLDS_L_PER_KG = 8;
   // A wort mashed at 66 C lets the usual yeast reach what its maker names (assumed).
+  private static final double NOTHING_KG = 1e-6;
+  private static final List<Outcome> OF_THE_BEER =
+      List.of(
+          Outcome.CAST,
+          Outcome.FERMENTER,
+          Outcome.STRENGTH,
+          Outcome.BREWHOUSE,
+          Outcome.COLOUR,
+          Outcome.ATTENUATION,
+          Outcome.FINAL,
+          Outcome.ALCOHOL,
+          Outcome.KEG,
+          Outcome.ISO_IN_WORT,
+          Outcome.ISO_IN_BEER,
+          Outcome.BITTERNESS,
+          Outcome.TINSETH);
+  // Below this there is no alcohol to solve for.
+  private static final double LEAST_FERMENTED_PLATO = 1e-3;
   private static final double MOST_PLATO = 40;
   private static final double USUAL_LIMIT_FRAC = 0.80;
 
@@ -41,8 +60,12 @@ final class Harvest {
     Harvest harvest = new Harvest(day, member, lots, state, log, out);
     harvest.mash();
     harvest.kettle();
-    harvest.beer();
-    harvest.bitterness();
+    if (state.castWaterKg + state.castExtractKg > NOTHING_KG) {
+      harvest.beer();
+      harvest.bitterness();
+    } else {
+      harvest.nothingRanOff();
+    }
     harvest.rig();
   }
 
@@ -113,9 +136,17 @@ final class Harvest {
     // A day that is given up may end in syrup, beyond what the relation was measured for.
     double wortPlato = Math.min(MOST_PLATO, 100 * extractFrac);
     double beerPlato = Math.min(finalPlato, wortPlato);
-    put(Outcome.ALCOHOL, Alcohol.fromExtracts(wortPlato, beerPlato).byVolumeFrac());
+    boolean fermented = wortPlato - beerPlato > LEAST_FERMENTED_PLATO;
+    put(Outcome.ALCOHOL, fermented ? Alcohol.fromExtracts(wortPlato, beerPlato).byVolumeFrac() : 0);
     double lostL = member.fermenterLossL + DRY_HOP_HOLDS_L_PER_KG * lots.dryHopKg;
     put(Outcome.KEG, Math.max(0, fermenterL - lostL));
+  }
+
+  /// All of it stayed in the kettle: there is no beer to speak of.
+  private void nothingRanOff() {
+    for (Outcome outcome : OF_THE_BEER) {
+      put(outcome, 0);
+    }
   }
 
   private void bitterness() {
@@ -164,7 +195,7 @@ final class Harvest {
     put(Outcome.DRAIN, Math.max(log.drainC, member.tapC));
     put(Outcome.PRECURSOR, state.precursorFrac);
     double castKg = state.castWaterKg + state.castExtractKg;
-    put(Outcome.SULFIDE, state.castSulfideFracKg / castKg);
+    put(Outcome.SULFIDE, state.castSulfideFracKg / Math.max(NOTHING_KG, castKg));
     put(Outcome.LOOP_DOSE, state.loopDoseMin);
     put(Outcome.DAY, state.clockSec);
     put(Outcome.COVER, log.elementCoverM);

@@ -20,6 +20,7 @@ public final class Report {
   private static final int CHART_ROWS = 9;
   private static final int CHART_COLUMNS = 64;
   private static final int INDENT = 2;
+  private static final int NAME_COLUMNS = 34;
 
   private static final List<String> OUT =
       List.of(
@@ -115,7 +116,7 @@ public final class Report {
       case Hop.When.InMash _ -> "in the mash";
       case Hop.When.FirstWort _ -> "when the bag is out";
       case Hop.When.InBoil boil ->
-          Math.round(boil.leftSec().inside() / 60) + " min before the end of the boil";
+          Math.round(boil.leftSec().inside() / 60) + " min from the boil's end";
       case Hop.When.FlameOut _ -> "when the heat goes off";
       case Hop.When.AtStand at -> "at the start of stand " + (at.standNumber() + 1);
       case Hop.When.Dry _ -> "in the fermenter";
@@ -154,7 +155,14 @@ public final class Report {
   }
 
   private void row(String what, String value, String words) {
-    lines.add(String.format(Locale.ROOT, "  %-34s %-12s %s", what, value, words).stripTrailing());
+    if (what.length() > NAME_COLUMNS) {
+      lines.add("  " + what);
+      row("", value, words);
+      return;
+    }
+    lines.add(
+        String.format(Locale.ROOT, "  %-" + NAME_COLUMNS + "s %-12s %s", what, value, words)
+            .stripTrailing());
   }
 
   private void out(Forecast forecast) {

@@ -43,7 +43,7 @@ public final class Shown {
       return clock(value);
     }
     if (key.endsWith("LPerHr")) {
-      return units.shown(Quantity.VOLUME, value) + " an hour";
+      return units.shown(Quantity.VOLUME, value) + "/h";
     }
     if (inside.isEmpty()) {
       String symbol = UnitName.of(key).map(UnitName::symbol).orElse("");
@@ -54,10 +54,15 @@ public final class Shown {
 
   /// Low to high of a band.
   public String range(String key, Band band) {
-    if (!Double.isFinite(band.low())) {
+    if (!Double.isFinite(band.low()) || !Double.isFinite(band.high())) {
       return "none";
     }
-    return value(key, band.low()) + " to " + value(key, band.high());
+    String low = value(key, band.low());
+    String high = value(key, band.high());
+    int space = low.indexOf(' ');
+    // "2.2 to 3.8 L": the unit once, where both are read in the same.
+    boolean alike = space > 0 && high.endsWith(low.substring(space));
+    return (alike ? low.substring(0, space) : low) + " to " + high;
   }
 
   /// A difference, with its sign, near a value.

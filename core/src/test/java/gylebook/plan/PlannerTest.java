@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gylebook.recipe.Aim;
+import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
 import gylebook.rig.Chiller;
@@ -20,6 +21,7 @@ import gylebook.units.Quantity;
 import gylebook.units.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
@@ -193,5 +195,60 @@ class PlannerTest {
     // (Malowicki & Shellhammer 2005 with the standard atmosphere), the hour loses a little less.
     double ratio = high.at(Outcome.ISO_IN_BEER) / low.at(Outcome.ISO_IN_BEER);
     assertThat(ratio).isBetween(0.65, 0.85);
+  }
+
+  @Test
+  void aLengthThatIsNoneOrAbsurdGetsALimitAndNoCrash() {
+    Rig rig = DemoRigs.household();
+    assertThat(((Planned.Impossible) plan(litres(Demo.copperBitter(), 0), rig)).limit())
+        .isEqualTo("noLength");
+    assertThat(plan(litres(Demo.copperBitter(), 0.3), rig)).isInstanceOf(Planned.Impossible.class);
+    Planned huge = plan(litres(Demo.copperBitter(), 5000), rig);
+    assertThat(((Planned.Impossible) huge).nearest()).isPresent();
+  }
+
+  @Test
+  void somebodyElsesStrengthFollowsFromTheirBrewhouse() {
+    // Their 5.000 kg at 4.5 % moisture and 80 % on dry matter hold 3.820 kg; 70 % of that in
+    // 20 L is 2.674 kg, which by the extract table's own inverse is 12.74 P (mass balance).
+    Recipe bitter = Demo.copperBitter();
+    Entered five = Entered.of(5, Unit.known(Quantity.MASS, "kg"));
+    Recipe theirs =
+        new Recipe(
+            bitter.name(),
+            "",
+            true,
+            new Aim(
+                bitter.aim().lengthL(), Aim.Into.FERMENTER, Optional.empty(), Optional.empty(), ""),
+            List.of(bitter.grist().getFirst().withMass(five)),
+            bitter.liquor(),
+            bitter.rests(),
+            bitter.boil(),
+            bitter.stands(),
+            bitter.hops(),
+            bitter.others(),
+            bitter.yeast(),
+            bitter.ferment(),
+            bitter.pack(),
+            "",
+            said(0.70, 20),
+            bitter.kept());
+    double plato = Rescale.aimed(theirs).aim().strengthPlato().orElseThrow().inside();
+    assertThat(plato).isCloseTo(12.74, within(0.02));
+  }
+
+  private static Elsewhere said(double brewhouseFrac, double lengthL) {
+    OptionalDouble none = OptionalDouble.empty();
+    return new Elsewhere(
+        OptionalDouble.of(brewhouseFrac),
+        OptionalDouble.of(lengthL),
+        none,
+        none,
+        none,
+        none,
+        none,
+        none,
+        "",
+        none);
   }
 }

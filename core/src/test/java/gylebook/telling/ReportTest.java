@@ -1,0 +1,47 @@
+package gylebook.telling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gylebook.plan.Band;
+import gylebook.plan.Demo;
+import gylebook.plan.Planned;
+import gylebook.plan.Planner;
+import gylebook.rig.DemoRigs;
+import gylebook.units.ReadingUnits;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ReportTest {
+  @Test
+  void everyLineFitsEightyColumnsInEveryUnitSet() {
+    List<Planned> plans =
+        List.of(
+            Planner.plan(Demo.copperBitter(), DemoRigs.household(), 60, 20, () -> false, _ -> {}),
+            Planner.plan(Demo.wheatBeer(), DemoRigs.smallFlat(), 60, 20, () -> false, _ -> {}),
+            Planner.plan(Demo.copperBitter(), DemoRigs.smallFlat(), 60, 20, () -> false, _ -> {}));
+    for (Planned planned : plans) {
+      for (ReadingUnits units :
+          List.of(ReadingUnits.METRIC, ReadingUnits.US, ReadingUnits.IMPERIAL)) {
+        assertThat(Report.text(planned, units).lines())
+            .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+      }
+    }
+  }
+
+  @Test
+  void aRangeNamesItsUnitOnce() {
+    Shown shown = new Shown(ReadingUnits.METRIC);
+    assertThat(shown.range("fermenterL", new Band(18, 19, 20))).isEqualTo("18.0 to 20.0 L");
+    assertThat(shown.range("strengthPlato", new Band(10, 11, 12))).matches("1\\.\\d+ to 1\\.\\d+");
+    assertThat(shown.range("castC", new Band(10, 11, Double.NaN))).isEqualTo("none");
+  }
+
+  @Test
+  void oddsAreWholeWords() {
+    assertThat(Shown.odds(0.01)).isEqualTo("1 day in 100");
+    assertThat(Shown.odds(0.12)).isEqualTo("12 days in 100");
+    assertThat(Shown.odds(0.42)).isEqualTo("4 days in 10");
+    assertThat(Shown.odds(0.97)).isEqualTo("97 days in 100");
+    assertThat(Shown.odds(1)).isEqualTo("Almost every day");
+  }
+}

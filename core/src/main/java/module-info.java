@@ -4,6 +4,8 @@ module gylebook.core {
   requires hipparchus.core;
   requires hipparchus.optim;
 
+  exports gylebook.brewday;
+  exports gylebook.journal;
   exports gylebook.plan;
   exports gylebook.recipe;
   exports gylebook.reckon;

@@ -1,0 +1,128 @@
+package gylebook.brewday;
+
+import gylebook.journal.Entry;
+import gylebook.journal.Event;
+import gylebook.journal.Journal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.SequencedMap;
+
+/// The whole book as its entries tell it; a fold, so the same entries always give the same book.
+///
+/// @param lastSeq the last entry that was read
+/// @param houseSeq the last entry that belongs to no gyle
+/// @param units what was chosen to read in, oldest first
+/// @param byId every gyle, in the order they were opened
+public record Book(
+    long lastSeq, long houseSeq, List<Event.UnitsChosen> units, SequencedMap<String, Gyle> byId) {
+
+  /// A book nobody has written in.
+  public static final Book EMPTY = new Book(0, 0, List.of(), new LinkedHashMap<>());
+
+  /// Copies what it is given.
+  public Book {
+    units = List.copyOf(units);
+    byId = new LinkedHashMap<>(byId);
+  }
+
+  /// Every gyle, in the order they were opened.
+  public List<Gyle> gyles() {
+    return List.copyOf(byId.values());
+  }
+
+  /// The gyle of that name.
+  public Optional<Gyle> gyle(String gyleId) {
+    return Optional.ofNullable(byId.get(gyleId));
+  }
+
+  /// The last entry on one gyle's page; 0 when there is none.
+  public long seen(String gyleId) {
+    return gyleId.equals(Journal.HOUSE) ? houseSeq : gyle(gyleId).map(Gyle::lastSeq).orElse(0L);
+  }
+
+  /// The book with these entries read as well.
+  public Book after(List<Entry> entries) {
+    Book book = this;
+    for (Entry entry : entries) {
+      book = book.after(entry);
+    }
+    return book;
+  }
+
+  private Book after(Entry entry) {
+    if (entry.event() instanceof Event.UnitsChosen chosen) {
+      List<Event.UnitsChosen> longer = new ArrayList<>(units);
+      longer.add(chosen);
+      return new Book(entry.seq(), entry.seq(), longer, byId);
+    }
+    SequencedMap<String, Gyle> gyles = new LinkedHashMap<>(byId);
+    if (entry.event() instanceof Event.GyleOpened opened) {
+      gyles.put(entry.gyleId(), Gyle.opened(entry, opened));
+    } else {
+      gyles.computeIfPresent(entry.gyleId(), (_, gyle) -> gyle.after(entry));
+    }
+    return new Book(entry.seq(), houseSeq, units, gyles);
+  }
+
+  /// What may come of a command on a gyle's page.
+  public Verdict decide(String gyleId, Command command) {
+    return switch (command) {
+      case Command.OpenGyle open -> open(gyleId, open);
+      case Command.ChooseUnits(String quantity, String symbol) ->
+          Verdict.accept(new Event.UnitsChosen(quantity, symbol));
+      case Command.KeepRecipe keep ->
+          gyle(gyleId).map(gyle -> keep(gyle, keep)).orElseGet(() -> unknown(gyleId));
+      case Command.KeepRig keep ->
+          gyle(gyleId).map(gyle -> keep(gyle, keep)).orElseGet(() -> unknown(gyleId));
+      case Command.FixPlan fix ->
+          gyle(gyleId).map(gyle -> fix(gyle, fix)).orElseGet(() -> unknown(gyleId));
+      case Command.Undo _ -> gyle(gyleId).map(Book::undo).orElseGet(() -> unknown(gyleId));
+    };
+  }
+
+  private Verdict open(String gyleId, Command.OpenGyle open) {
+    if (gyle(gyleId).isPresent() || gyleId.equals(Journal.HOUSE)) {
+      return new Verdict.Refused(
+          "The page '" + gyleId + "' is taken.", "Open the gyle under another name.");
+    }
+    return new Verdict.Accepted(
+        List.of(
+            new Event.GyleOpened(open.name(), open.invented()),
+            new Event.RecipeKept(open.recipe(), "opened"),
+            new Event.RigKept(open.rig(), "opened")));
+  }
+
+  private static Verdict keep(Gyle gyle, Command.KeepRecipe keep) {
+    return gyle.recipe().document().equals(keep.document())
+        ? new Verdict.Accepted(List.of())
+        : Verdict.accept(new Event.RecipeKept(keep.document(), keep.because()));
+  }
+
+  private static Verdict keep(Gyle gyle, Command.KeepRig keep) {
+    return gyle.rig().document().equals(keep.document())
+        ? new Verdict.Accepted(List.of())
+        : Verdict.accept(new Event.RigKept(keep.document(), keep.because()));
+  }
+
+  private static Verdict fix(Gyle gyle, Command.FixPlan fix) {
+    return Verdict.accept(
+        new Event.PlanFixed(
+            gyle.recipe().seq(), gyle.rig().seq(), fix.engine(), fix.seed(), fix.days()));
+  }
+
+  private static Verdict undo(Gyle gyle) {
+    return gyle.undoable()
+        .<Verdict>map(last -> Verdict.accept(new Event.Undone(last.seq())))
+        .orElseGet(
+            () ->
+                new Verdict.Refused(
+                    "There is nothing to undo on this page.", "Change a value first."));
+  }
+
+  private static Verdict unknown(String gyleId) {
+    return new Verdict.Refused(
+        "There is no gyle '" + gyleId + "'.", "Look at the list of gyles for its name.");
+  }
+}

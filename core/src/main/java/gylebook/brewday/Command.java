@@ -1,0 +1,41 @@
+package gylebook.brewday;
+
+/// What somebody wants to do to the book.
+public sealed interface Command {
+
+  /// Open a page for a gyle, with its recipe and its rig.
+  ///
+  /// @param name what the brewer calls it
+  /// @param invented whether it is there to look round with
+  /// @param recipe document of the recipe
+  /// @param rig document of the rig
+  record OpenGyle(String name, boolean invented, String recipe, String rig) implements Command {}
+
+  /// Write the recipe down anew.
+  ///
+  /// @param document the whole recipe
+  /// @param because what was changed, in words
+  record KeepRecipe(String document, String because) implements Command {}
+
+  /// Write the rig down anew.
+  ///
+  /// @param document the whole rig
+  /// @param because what was changed, in words
+  record KeepRig(String document, String because) implements Command {}
+
+  /// Make the plan of recipe and rig, as they stand, the plan of the day.
+  ///
+  /// @param engine revision of the model
+  /// @param seed of the draws
+  /// @param days how many are simulated
+  record FixPlan(String engine, long seed, int days) implements Command {}
+
+  /// Read a quantity in a unit, or everything in a set.
+  ///
+  /// @param quantity the quantity's name; empty for a whole set
+  /// @param symbol the unit's symbol, or the set's name
+  record ChooseUnits(String quantity, String symbol) implements Command {}
+
+  /// Strike the last change of recipe or rig that stands.
+  record Undo() implements Command {}
+}

@@ -1,0 +1,128 @@
+package gylebook.brewday;
+
+import gylebook.journal.Entry;
+import gylebook.journal.Event;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/// One gyle as its entries tell it.
+///
+/// @param gyleId its name in addresses
+/// @param name what the brewer calls it
+/// @param invented whether it is there to look round with
+/// @param lastSeq its last entry
+/// @param recipes every recipe that stands, oldest first; the last one counts
+/// @param rigs every rig that stands, oldest first; the last one counts
+/// @param plans the plans of the day, oldest first
+public record Gyle(
+    String gyleId,
+    String name,
+    boolean invented,
+    long lastSeq,
+    List<Kept> recipes,
+    List<Kept> rigs,
+    List<FixedPlan> plans) {
+
+  /// Copies the lists.
+  public Gyle {
+    recipes = List.copyOf(recipes);
+    rigs = List.copyOf(rigs);
+    plans = List.copyOf(plans);
+  }
+
+  static Gyle opened(Entry entry, Event.GyleOpened event) {
+    return new Gyle(
+        entry.gyleId(),
+        event.name(),
+        event.invented(),
+        entry.seq(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /// The recipe that counts.
+  public Kept recipe() {
+    return recipes.getLast();
+  }
+
+  /// The rig that counts.
+  public Kept rig() {
+    return rigs.getLast();
+  }
+
+  /// The plan of the day, once one is fixed.
+  public Optional<FixedPlan> plan() {
+    return plans.isEmpty() ? Optional.empty() : Optional.of(plans.getLast());
+  }
+
+  /// The change that would be undone next; what the page was opened with stays.
+  public Optional<Kept> undoable() {
+    Kept recipe = recipes.size() > 1 ? recipe() : null;
+    Kept rig = rigs.size() > 1 ? rig() : null;
+    if (recipe == null || rig == null) {
+      return Optional.ofNullable(recipe == null ? rig : recipe);
+    }
+    return Optional.of(recipe.seq() > rig.seq() ? recipe : rig);
+  }
+
+  Gyle after(Entry entry) {
+    Gyle seen = new Gyle(gyleId, name, invented, entry.seq(), recipes, rigs, plans);
+    return switch (entry.event()) {
+      case Event.GyleOpened _ -> seen;
+      case Event.RecipeKept(String document, String because) ->
+          seen.withRecipes(with(recipes, kept(entry, document, because)));
+      case Event.RigKept(String document, String because) ->
+          seen.withRigs(with(rigs, kept(entry, document, because)));
+      case Event.PlanFixed fixed -> seen.withPlan(entry, fixed);
+      case Event.UnitsChosen _ -> seen;
+      case Event.Undone(long undoneSeq) ->
+          seen.withRecipes(without(recipes, undoneSeq)).withRigs(without(rigs, undoneSeq));
+    };
+  }
+
+  private static Kept kept(Entry entry, String document, String because) {
+    return new Kept(entry.seq(), entry.at(), document, because);
+  }
+
+  private Gyle withRecipes(List<Kept> changed) {
+    return new Gyle(gyleId, name, invented, lastSeq, changed, rigs, plans);
+  }
+
+  private Gyle withRigs(List<Kept> changed) {
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, changed, plans);
+  }
+
+  private Gyle withPlan(Entry entry, Event.PlanFixed fixed) {
+    FixedPlan plan =
+        new FixedPlan(
+            entry.seq(),
+            entry.at(),
+            document(recipes, fixed.recipeSeq()),
+            document(rigs, fixed.rigSeq()),
+            fixed.engine(),
+            fixed.seed(),
+            fixed.days());
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan));
+  }
+
+  private static String document(List<Kept> papers, long seq) {
+    return papers.stream()
+        .filter(paper -> paper.seq() == seq)
+        .map(Kept::document)
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalStateException("a plan pins entry " + seq + ", which does not stand"));
+  }
+
+  private static <T> List<T> with(List<T> list, T last) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(last);
+    return longer;
+  }
+
+  private static List<Kept> without(List<Kept> papers, long seq) {
+    return papers.stream().filter(paper -> paper.seq() != seq).toList();
+  }
+}

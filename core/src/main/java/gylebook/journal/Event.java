@@ -1,0 +1,44 @@
+package gylebook.journal;
+
+/// What happened. Past tense and immutable; kept for ever, so a name on disk never changes.
+public sealed interface Event {
+
+  /// A page of the book was opened for one gyle.
+  ///
+  /// @param name what the brewer calls it
+  /// @param invented whether it is there to look round with
+  record GyleOpened(String name, boolean invented) implements Event {}
+
+  /// A recipe was written down, whole; it stands in place of the one before.
+  ///
+  /// @param document the recipe in the form of our own files
+  /// @param because what was changed, in words; for the line that offers to undo it
+  record RecipeKept(String document, String because) implements Event {}
+
+  /// A rig was written down, whole; it stands in place of the one before.
+  ///
+  /// @param document the rig in the form of our own files
+  /// @param because what was changed, in words
+  record RigKept(String document, String because) implements Event {}
+
+  /// A plan was made the plan of the day. It can be computed again from what is pinned here.
+  ///
+  /// @param recipeSeq entry of the recipe it was made of
+  /// @param rigSeq entry of the rig it was made for
+  /// @param engine revision of the model that made it
+  /// @param seed of the draws
+  /// @param days how many days were simulated
+  record PlanFixed(long recipeSeq, long rigSeq, String engine, long seed, int days)
+      implements Event {}
+
+  /// Somebody likes to read a quantity in this unit, or everything in this set.
+  ///
+  /// @param quantity the quantity's name; empty when a whole set was chosen
+  /// @param symbol the unit's symbol, or the set's name
+  record UnitsChosen(String quantity, String symbol) implements Event {}
+
+  /// An earlier entry counts no longer. It stays in the book, struck through.
+  ///
+  /// @param undoneSeq the entry that is struck
+  record Undone(long undoneSeq) implements Event {}
+}

@@ -174,7 +174,7 @@ public final class DiskJournal implements Journal, AutoCloseable {
   private JournalUnavailable unavailable(String done, SQLException failure) {
     drop();
     return new JournalUnavailable(
-        "The book '" + name + "' cannot be " + done + ": " + failure.getMessage() + ".", failure);
+        "The book '" + name + "' cannot be " + done + ": " + Reason.of(failure) + ".", failure);
   }
 
   /// Lets go of the file; an open transaction is rolled back with it.

@@ -3,7 +3,7 @@ package gylebook.brewday;
 import gylebook.journal.Entry;
 import gylebook.journal.Event;
 import gylebook.journal.Journal;
-import java.util.ArrayList;
+import gylebook.units.ReadingUnits;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -13,17 +13,16 @@ import java.util.SequencedMap;
 ///
 /// @param lastSeq the last entry that was read
 /// @param houseSeq the last entry that belongs to no gyle
-/// @param units what was chosen to read in, oldest first
+/// @param units what is read in
 /// @param byId every gyle, in the order they were opened
 public record Book(
-    long lastSeq, long houseSeq, List<Event.UnitsChosen> units, SequencedMap<String, Gyle> byId) {
+    long lastSeq, long houseSeq, ReadingUnits units, SequencedMap<String, Gyle> byId) {
 
   /// A book nobody has written in.
-  public static final Book EMPTY = new Book(0, 0, List.of(), new LinkedHashMap<>());
+  public static final Book EMPTY = new Book(0, 0, ReadingUnits.METRIC, new LinkedHashMap<>());
 
   /// Copies what it is given.
   public Book {
-    units = List.copyOf(units);
     byId = new LinkedHashMap<>(byId);
   }
 
@@ -53,9 +52,9 @@ public record Book(
 
   private Book after(Entry entry) {
     if (entry.event() instanceof Event.UnitsChosen chosen) {
-      List<Event.UnitsChosen> longer = new ArrayList<>(units);
-      longer.add(chosen);
-      return new Book(entry.seq(), entry.seq(), longer, byId);
+      // A unit that this build no longer has leaves the choice as it was.
+      ReadingUnits now = ReadingChoice.applied(units, chosen).orElse(units);
+      return new Book(entry.seq(), entry.seq(), now, byId);
     }
     SequencedMap<String, Gyle> gyles = new LinkedHashMap<>(byId);
     if (entry.event() instanceof Event.GyleOpened opened) {
@@ -71,7 +70,7 @@ public record Book(
     return switch (command) {
       case Command.OpenGyle open -> open(gyleId, open);
       case Command.ChooseUnits(String quantity, String symbol) ->
-          Verdict.accept(new Event.UnitsChosen(quantity, symbol));
+          choose(gyleId, new Event.UnitsChosen(quantity, symbol));
       case Command.KeepRecipe keep ->
           gyle(gyleId).map(gyle -> keep(gyle, keep)).orElseGet(() -> unknown(gyleId));
       case Command.KeepRig keep ->
@@ -92,6 +91,23 @@ public record Book(
             new Event.GyleOpened(open.name(), open.invented()),
             new Event.RecipeKept(open.recipe(), "opened"),
             new Event.RigKept(open.rig(), "opened")));
+  }
+
+  private Verdict choose(String gyleId, Event.UnitsChosen chosen) {
+    if (!gyleId.equals(Journal.HOUSE)) {
+      return new Verdict.Refused(
+          "Units are chosen for the whole house, not for '" + gyleId + "'.", "Choose them there.");
+    }
+    if (ReadingChoice.applied(units, chosen).isEmpty()) {
+      return new Verdict.Refused(
+          "There is no unit '" + chosen.symbol() + "' to read " + spoken(chosen) + " in.",
+          "The sets are " + String.join(", ", ReadingChoice.SETS) + ".");
+    }
+    return Verdict.accept(chosen);
+  }
+
+  private static String spoken(Event.UnitsChosen chosen) {
+    return chosen.quantity().isEmpty() ? "everything" : "'" + chosen.quantity() + "'";
   }
 
   private static Verdict keep(Gyle gyle, Command.KeepRecipe keep) {

@@ -2,124 +2,194 @@ package gylebook.telling;
 
 import gylebook.recipe.Goods;
 import gylebook.recipe.Hop;
-import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
-import gylebook.recipe.Rest;
-import gylebook.recipe.Stand;
 import gylebook.units.AnyUnit;
-import gylebook.units.Entered;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
-/// A recipe as plain sentences, in the brewer's units.
+/// A recipe as plain sentences, in the brewer's units; every value in them can be filled
+/// ([Filling]).
 @AnyUnit("shows amounts of every quantity")
 public final class RecipeWords {
-  private final ReadingUnits units;
+  private final Recipe recipe;
+  private final Draft draft;
 
-  private RecipeWords(ReadingUnits units) {
-    this.units = units;
+  private RecipeWords(Recipe recipe, ReadingUnits units) {
+    this.recipe = recipe;
+    this.draft = new Draft(recipe, units);
   }
 
-  /// One thing of the recipe, and what is said of it.
-  ///
-  /// @param heading grist, hops ...
-  /// @param text one or more sentences
-  public record Part(String heading, String text) {}
-
-  /// The recipe in parts.
-  public static List<Part> of(Recipe recipe, ReadingUnits units) {
-    return new RecipeWords(units).parts(recipe);
+  /// The recipe in sections.
+  public static List<Section> of(Recipe recipe, ReadingUnits units) {
+    RecipeWords words = new RecipeWords(recipe, units);
+    words.beer();
+    words.grist();
+    words.mash();
+    words.boil();
+    words.liquor();
+    words.yeast();
+    words.packets();
+    return words.draft.sections();
   }
 
-  private List<Part> parts(Recipe recipe) {
-    List<Part> parts = new ArrayList<>();
-    parts.add(new Part("Beer", beer(recipe)));
-    parts.add(new Part("Grist", grist(recipe) + " " + rests(recipe)));
-    parts.add(new Part("Hops", hops(recipe)));
-    parts.add(new Part("Liquor", liquor(recipe.liquor())));
-    parts.add(new Part("Yeast", yeast(recipe)));
-    return parts;
+  private void beer() {
+    draft
+        .section("Beer")
+        .say(
+            "Make {aim.lengthL|length} of {name|name of the beer} ({wanted|the beer in your own"
+                + " words}), measured {aim.into|where the length is measured}, for"
+                + " {aim.readyBy|when it is wanted}.")
+        .say(
+            "Wanted strength {aim.strengthPlato|strength before the ferment}, bitterness"
+                + " {aim.bitternessMgPerL|bitterness in the beer}.");
   }
 
-  private String amount(Entered entered) {
-    return units.shown(entered.unit().quantity(), entered.inside());
+  private void grist() {
+    draft.section("Grist");
+    List<String> lines = lines(recipe.grist().size(), this::goods);
+    String scaled = recipe.aim().strengthPlato().isPresent() ? ", scaled to the strength" : "";
+    draft.say(
+        lines.isEmpty()
+            ? "No malt yet: {+grist|malt or sugar}."
+            : "Use " + joined(lines) + scaled + ". {+grist|malt or sugar}.");
   }
 
-  private String beer(Recipe recipe) {
-    StringBuilder text =
-        new StringBuilder("Make " + amount(recipe.aim().lengthL()) + " of a " + recipe.wanted())
-            .append(", measured " + recipe.aim().into().words());
-    recipe.aim().strengthPlato().ifPresent(s -> text.append(", at ").append(amount(s)));
-    recipe
-        .aim()
-        .bitternessMgPerL()
-        .ifPresent(b -> text.append(", bitterness about ").append(Math.round(b.inside())));
-    return text.append(".").toString();
+  private String goods(int number) {
+    String path = "grist." + number;
+    String where =
+        recipe.grist().get(number).use() == Goods.Use.MASH
+            ? ""
+            : " {" + path + ".use|where it goes in}";
+    return "{" + path + ".massKg|mass; 0 takes it out} {" + path + ".name|name}" + where;
   }
 
-  private String grist(Recipe recipe) {
-    List<String> lines = new ArrayList<>();
-    for (Goods line : recipe.grist()) {
-      String where = line.use() == Goods.Use.MASH ? "" : " " + line.use().words();
-      lines.add(amount(line.massKg()) + " of " + line.name() + where);
+  private void mash() {
+    draft.section("Mash");
+    List<String> rests =
+        lines(
+            recipe.rests().size(),
+            i ->
+                "{rests.%d.targetC|temperature of rest %d} for {rests.%d.holdSec|time of rest %d; 0 takes it out}"
+                    .formatted(i, i + 1, i, i + 1));
+    draft.say(
+        rests.isEmpty()
+            ? "No rest yet: {+rests|a rest}."
+            : "Mash at " + String.join(", then ", rests) + ". {+rests|a rest}.");
+  }
+
+  private void boil() {
+    draft.section("Boil and hops");
+    draft.say(
+        "Boil for {boil.holdSec|length of the boil}, driving off {boil.evaporationLPerSec|evaporation},"
+            + " at a duty of {boil.dutyFrac|duty set by hand}.");
+    List<String> lines = lines(recipe.hops().size(), this::hop);
+    draft.say(lines.isEmpty() ? "No hops yet: {+hops|hops}." : joined(lines) + ". {+hops|hops}.");
+    List<String> stands =
+        lines(
+            recipe.stands().size(),
+            i ->
+                "at {stands.%d.targetC|temperature of stand %d} for {stands.%d.holdSec|time of stand %d; 0 takes it out}"
+                    .formatted(i, i + 1, i, i + 1));
+    draft.say(
+        stands.isEmpty()
+            ? "No hot stand after the boil: {+stands|a stand}."
+            : "After the boil it stands "
+                + String.join(", then ", stands)
+                + ". {+stands|a stand}.");
+    List<String> others =
+        lines(
+            recipe.others().size(),
+            i ->
+                "{others.%d.amountNumber|amount; 0 takes it out} {others.%d.name|name} {others.%d.when|when it goes in}"
+                    .formatted(i, i, i));
+    draft.say(
+        others.isEmpty()
+            ? "Nothing else goes in: {+others|finings or spice}."
+            : "Also " + joined(others) + ". {+others|finings or spice}.");
+  }
+
+  private String hop(int number) {
+    String path = "hops." + number;
+    return "{%s.massG|mass; 0 takes it out} {%s.name|variety} {%s.when|when it goes in}"
+        .formatted(path, path, path);
+  }
+
+  private void liquor() {
+    draft.section("Liquor");
+    List<String> lines =
+        lines(
+            recipe.liquor().additions().size(),
+            i ->
+                "{liquor.additions.%d.amountNumber|amount; 0 takes it out} {liquor.additions.%d.name|salt or acid} (into the {liquor.additions.%d.into|where it goes})"
+                    .formatted(i, i, i));
+    String with = lines.isEmpty() ? ", nothing added" : ", with " + joined(lines);
+    draft.say("{liquor.name|name of the liquor}" + with + ". {+liquor.additions|a salt or acid}.");
+    draft.say(
+        "Before anything is added it holds, in a litre, {liquor.ions.calciumMgPerL|calcium} of"
+            + " calcium, {liquor.ions.magnesiumMgPerL|magnesium} of magnesium,"
+            + " {liquor.ions.sodiumMgPerL|sodium} of sodium, {liquor.ions.chlorideMgPerL|chloride}"
+            + " of chloride, {liquor.ions.sulphateMgPerL|sulphate} of sulphate and"
+            + " {liquor.ions.bicarbonateMgPerL|bicarbonate} of bicarbonate.");
+  }
+
+  private void yeast() {
+    draft
+        .section("Yeast and ferment")
+        .say(
+            "{yeast.amountNumber|amount of yeast} of {yeast.name|yeast} ({yeast.form|form of the"
+                + " yeast}), pitched at {yeast.pitchC|temperature at pitching}; its maker names an"
+                + " attenuation of {yeast.attenuationFrac|attenuation}.");
+    List<String> steps =
+        lines(
+            recipe.ferment().steps().size(),
+            i ->
+                "from {ferment.steps.%d.startC|beer at the start of step %d} to {ferment.steps.%d.endC|beer at the end of step %d} over {ferment.steps.%d.holdSec|time of step %d; 0 takes it out}, free to rise: {ferment.steps.%d.freeRise|free to rise}"
+                    .formatted(i, i + 1, i, i + 1, i, i + 1, i));
+    if (!steps.isEmpty()) {
+      draft.say("Ferment " + String.join(", then ", steps) + ".");
     }
-    if (lines.isEmpty()) {
-      return "No malt yet.";
+    draft.say(
+        "Put it up in {pack.kind|package} with {pack.carbonationRatio|volumes of carbon dioxide} of"
+            + " carbon dioxide.");
+  }
+
+  /// What sacks and packets say: it matters, but not for reading the recipe.
+  private void packets() {
+    draft.section("What sacks and packets say");
+    for (int i = 0; i < recipe.grist().size(); i++) {
+      String path = "grist." + i;
+      draft.say(
+          "%s, lot {%s.lot|lot}: {%s.kind|kind}, {%s.use|where it goes in}, extract {%s.analysis.extractFrac|extract of the dry fine grind} give or take {%s.analysis.extractDoubtFrac|doubt of the extract}, moisture {%s.analysis.moistureFrac|moisture}, colour {%s.analysis.colourEbc|colour}, attenuation {%s.analysis.attenuationOffsetFrac|attenuation above the usual malt} above the usual."
+              .formatted(
+                  plain(recipe.grist().get(i).name()),
+                  path,
+                  path,
+                  path,
+                  path,
+                  path,
+                  path,
+                  path,
+                  path));
     }
-    String scaled = recipe.aim().strengthPlato().isPresent() ? ", scaled to the strength." : ".";
-    return "Use " + joined(lines) + scaled;
-  }
-
-  private String rests(Recipe recipe) {
-    List<String> lines = new ArrayList<>();
-    for (Rest rest : recipe.rests()) {
-      lines.add(amount(rest.targetC()) + " for " + amount(rest.holdSec()));
+    for (int i = 0; i < recipe.hops().size(); i++) {
+      Hop hop = recipe.hops().get(i);
+      String path = "hops." + i;
+      draft.say(
+          "%s, lot {%s.lot|lot}: {%s.form|leaf or pellets}, alpha acid {%s.alphaFrac|alpha acid}."
+              .formatted(plain(hop.name()), path, path, path));
     }
-    return lines.isEmpty() ? "" : "Mash at " + String.join(", then ", lines) + ".";
+    draft.say("Notes: {notes|notes}.");
   }
 
-  private String hops(Recipe recipe) {
-    List<String> lines = new ArrayList<>();
-    for (Hop hop : recipe.hops()) {
-      lines.add(amount(hop.massG()) + " " + hop.name() + " " + when(hop.when(), recipe.stands()));
-    }
-    String boil = "Boil for " + amount(recipe.boil().holdSec()) + ".";
-    return lines.isEmpty() ? boil : sentence(joined(lines)) + " " + boil;
+  /// A name inside a sentence that is given with braces.
+  private static String plain(String name) {
+    return name.replace('{', '(').replace('}', ')');
   }
 
-  private String when(Hop.When when, List<Stand> stands) {
-    return switch (when) {
-      case Hop.When.InMash _ -> "in the mash";
-      case Hop.When.FirstWort _ -> "when the bag is out";
-      case Hop.When.InBoil boil -> "with " + amount(boil.leftSec()) + " of the boil left";
-      case Hop.When.FlameOut _ -> "when the heat goes off";
-      case Hop.When.AtStand at -> {
-        Stand stand = stands.get(at.standNumber());
-        yield "when it has cooled to "
-            + amount(stand.targetC())
-            + ", for "
-            + amount(stand.holdSec());
-      }
-      case Hop.When.Dry dry -> "in the fermenter after " + amount(dry.afterSec());
-    };
-  }
-
-  private String liquor(Liquor liquor) {
-    List<String> lines = new ArrayList<>();
-    for (Liquor.Addition addition : liquor.additions()) {
-      lines.add(amount(addition.amountNumber()) + " " + addition.name());
-    }
-    String with = lines.isEmpty() ? "" : ", with " + joined(lines);
-    return sentence(liquor.name() + with);
-  }
-
-  private String yeast(Recipe recipe) {
-    return sentence(recipe.yeast().name() + ", pitched at " + amount(recipe.yeast().pitchC()));
-  }
-
-  private static String sentence(String words) {
-    return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+  private static List<String> lines(int count, java.util.function.IntFunction<String> line) {
+    return new ArrayList<>(IntStream.range(0, count).mapToObj(line).toList());
   }
 
   private static String joined(List<String> lines) {

@@ -1,0 +1,300 @@
+package gylebook.telling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gylebook.plan.Demo;
+import gylebook.recipe.Hop;
+import gylebook.recipe.Recipe;
+import gylebook.rig.Chiller;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Newcomer;
+import gylebook.rig.Origin;
+import gylebook.rig.Parameter;
+import gylebook.rig.Probe;
+import gylebook.rig.Rig;
+import gylebook.testing.Cases;
+import gylebook.units.ReadingUnits;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.random.RandomGenerator;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+
+class FillingTest {
+  private static final List<ReadingUnits> SETS =
+      List.of(ReadingUnits.METRIC, ReadingUnits.US, ReadingUnits.IMPERIAL);
+  private static final List<Recipe> RECIPES = List.of(Demo.copperBitter(), Demo.wheatBeer());
+  private static final List<Rig> RIGS =
+      List.of(DemoRigs.household(), DemoRigs.smallFlat(), newcomer());
+
+  private static Rig newcomer() {
+    return new Newcomer(
+            "new",
+            30,
+            3000,
+            230,
+            230,
+            100,
+            true,
+            1.5,
+            0.0127,
+            Probe.Place.SUCTION,
+            Chiller.Kind.PLATE,
+            27,
+            19)
+        .rig();
+  }
+
+  private static List<Piece.Slot> slots(List<Section> sections) {
+    List<Piece.Slot> slots = new ArrayList<>();
+    for (Section section : sections) {
+      for (Sentence sentence : section.sentences()) {
+        for (Piece piece : sentence.pieces()) {
+          if (piece instanceof Piece.Slot slot) {
+            slots.add(slot);
+          }
+        }
+      }
+    }
+    return slots;
+  }
+
+  private static <T> T done(Filled<T> filled) {
+    assertThat(filled).isInstanceOf(Filled.Done.class);
+    return ((Filled.Done<T>) filled).thing();
+  }
+
+  private static Recipe filled(Recipe recipe, String slot, String typed) {
+    return done(Filling.recipe(recipe, slot, typed, ReadingUnits.METRIC));
+  }
+
+  @Test
+  void fillingAnySlotWithWhatItShowsOrHoldsChangesNothing() {
+    SoftAssertions softly = new SoftAssertions();
+    for (ReadingUnits units : SETS) {
+      for (Recipe recipe : RECIPES) {
+        for (Piece.Slot slot : slots(RecipeWords.of(recipe, units))) {
+          for (String text : List.of(slot.shown(), slot.typed())) {
+            softly
+                .assertThat(Filling.recipe(recipe, slot.slot(), text, units))
+                .as("%s with '%s'", slot.slot(), text)
+                .isEqualTo(new Filled.Done<>(recipe));
+          }
+        }
+      }
+      for (Rig rig : RIGS) {
+        for (Piece.Slot slot : slots(RigWords.of(rig, units))) {
+          for (String text : List.of(slot.shown(), slot.typed())) {
+            softly
+                .assertThat(Filling.rig(rig, slot.slot(), text, units))
+                .as("%s with '%s'", slot.slot(), text)
+                .isEqualTo(new Filled.Done<>(rig));
+          }
+        }
+      }
+    }
+    softly.assertAll();
+  }
+
+  @Test
+  void noSlotIsNamedTwice() {
+    for (Recipe recipe : RECIPES) {
+      assertThat(slots(RecipeWords.of(recipe, ReadingUnits.METRIC)))
+          .filteredOn(slot -> !slot.slot().endsWith(".use"))
+          .extracting(Piece.Slot::slot)
+          .doesNotHaveDuplicates();
+    }
+  }
+
+  @Test
+  void everyNumberOfTheRigStandsInItsSentences() {
+    for (Rig rig : RIGS) {
+      assertThat(slots(RigWords.of(rig, ReadingUnits.METRIC)))
+          .extracting(Piece.Slot::slot)
+          .containsAll(parameters(rig, ""));
+    }
+  }
+
+  private static List<String> parameters(Object record, String before) {
+    List<String> paths = new ArrayList<>();
+    for (RecordComponent component : record.getClass().getRecordComponents()) {
+      String path = before + component.getName();
+      Object value = Component.at(record, component.getName());
+      if (value instanceof Parameter) {
+        paths.add(path);
+      } else if (value instanceof List<?> list) {
+        for (int i = 0; i < list.size(); i++) {
+          paths.addAll(parameters(list.get(i), path + "." + i + "."));
+        }
+      } else if (value instanceof Record inner) {
+        paths.addAll(parameters(inner, path + "."));
+      }
+    }
+    return paths;
+  }
+
+  @Test
+  void whatIsTypedIsKeptAsTyped() {
+    Recipe recipe = filled(Demo.copperBitter(), "grist.0.massKg", "10 lb 4 oz");
+
+    assertThat(recipe.grist().getFirst().massKg().asTyped()).isEqualTo("10 lb 4 oz");
+    // 10.25 lb at 0.45359237 kg a pound (the international pound, exact by definition).
+    assertThat(recipe.grist().getFirst().massKg().inside()).isEqualTo(10.25 * 0.45359237);
+    assertThat(slots(RecipeWords.of(recipe, ReadingUnits.US)))
+        .anySatisfy(slot -> assertThat(slot.typed()).isEqualTo("10 lb 4 oz"));
+  }
+
+  @Test
+  void linesAreAddedInOneGoAndTakenOutWithNothing() {
+    Recipe more = filled(Demo.copperBitter(), "hops.add", "25 g Northern 8.5 % at 15 min");
+    Hop hop = more.hops().getLast();
+    assertThat(hop.name()).isEqualTo("Northern");
+    assertThat(hop.massG().inside()).isEqualTo(25);
+    assertThat(hop.alphaFrac().inside())
+        .isCloseTo(0.085, org.assertj.core.data.Offset.offset(1e-12));
+    assertThat(((Hop.When.InBoil) hop.when()).leftSec().inside()).isEqualTo(900);
+
+    String last = "hops." + (more.hops().size() - 1) + ".massG";
+    assertThat(filled(more, last, "0 g")).isEqualTo(Demo.copperBitter());
+  }
+
+  @Test
+  void everyListTakesTheLineItGivesAsExample() {
+    Recipe recipe = Demo.copperBitter();
+    Lines.EXAMPLES.forEach(
+        (list, example) ->
+            assertThat(filled(recipe, list + Filling.ADD, example)).as(list).isNotEqualTo(recipe));
+  }
+
+  @Test
+  void aHopGoesInWheneverTheWordsSay() {
+    Recipe recipe = Demo.copperBitter();
+    assertThat(filled(recipe, "hops.0.when", "first wort").hops().getFirst().when())
+        .isEqualTo(new Hop.When.FirstWort());
+    assertThat(filled(recipe, "hops.0.when", "flame-out").hops().getFirst().when())
+        .isEqualTo(new Hop.When.FlameOut());
+    assertThat(filled(recipe, "hops.0.when", "dry after 3 d for 4 d").hops().getFirst().when())
+        .isInstanceOf(Hop.When.Dry.class);
+    assertThat(Filling.recipe(recipe, "hops.0.when", "stand 9", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Unclear.class);
+    assertThat(Filling.recipe(recipe, "hops.0.when", "next Tuesday", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Unclear.class);
+  }
+
+  @Test
+  void aStandWithHopsIsNotTakenOutAndThoseBehindItMoveUp() {
+    Recipe two =
+        filled(
+            filled(
+                filled(Demo.copperBitter(), "stands.add", "85 C for 10 min"),
+                "stands.add",
+                "70 C for 20 min"),
+            "hops.add",
+            "30 g Fuggle in stand 2");
+    int stands = two.stands().size();
+    Recipe three = filled(two, "hops.0.when", "stand " + stands);
+
+    assertThat(
+            Filling.recipe(three, "stands." + (stands - 1) + ".holdSec", "0", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Unclear.class);
+    Recipe freed = three;
+    for (int i = 0; i < freed.hops().size(); i++) {
+      if (freed.hops().get(i).when() instanceof Hop.When.AtStand(int n) && n == 0) {
+        freed = filled(freed, "hops." + i + ".when", "flame-out");
+      }
+    }
+    Recipe fewer = filled(freed, "stands.0.holdSec", "none");
+    assertThat(fewer.stands()).hasSize(stands - 1);
+    assertThat(fewer.hops().getFirst().when()).isEqualTo(new Hop.When.AtStand(stands - 2));
+  }
+
+  @Test
+  void aNumberOfTheRigThatIsTypedIsMeasured() {
+    Rig rig =
+        done(
+            Filling.rig(
+                newcomer(), "kettle.deadL", "0.5 L give or take 0.1 L", ReadingUnits.METRIC));
+    Parameter dead = rig.kettle().deadL();
+
+    assertThat(dead.value()).isEqualTo(0.5);
+    assertThat(dead.origin()).isEqualTo(Origin.MEASURED);
+    // A number that stays positive keeps its doubt as a share: 0.1 of 0.5.
+    assertThat(dead.doubt()).isCloseTo(0.2, org.assertj.core.data.Offset.offset(1e-12));
+    Rig warm = done(Filling.rig(newcomer(), "site.tapC", "50 F +/- 4 F", ReadingUnits.US));
+    assertThat(warm.site().tapC().value()).isCloseTo(10, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(warm.site().tapC().doubt())
+        .isCloseTo(4 / 1.8, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(Filling.rig(newcomer(), "kettle.deadL", "-1 L", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Unclear.class);
+  }
+
+  @Test
+  void whateverIsTypedIsAnsweredWithASentenceOrTaken() {
+    Cases.each(
+        300,
+        random -> {
+          Recipe recipe = RECIPES.get(random.nextInt(2));
+          Rig rig = RIGS.get(random.nextInt(3));
+          ReadingUnits units = SETS.get(random.nextInt(3));
+          String typed = anything(random);
+          List<Piece.Slot> inRecipe = slots(RecipeWords.of(recipe, units));
+          List<Piece.Slot> inRig = slots(RigWords.of(rig, units));
+          for (int i = 0; i < 8; i++) {
+            String here = inRecipe.get(random.nextInt(inRecipe.size())).slot();
+            String there = inRig.get(random.nextInt(inRig.size())).slot();
+            answered(Filling.recipe(recipe, here, typed, units), typed);
+            answered(Filling.rig(rig, there, typed, units), typed);
+          }
+          answered(Filling.recipe(recipe, typed, typed, units), typed);
+        });
+  }
+
+  private static void answered(Filled<?> filled, String typed) {
+    if (filled instanceof Filled.Unclear<?>(String what, String value, String maybe)) {
+      assertThat(what).endsWith(".");
+      assertThat(maybe).isNotBlank();
+      assertThat(value).isEqualTo(typed);
+    }
+  }
+
+  private static String anything(RandomGenerator random) {
+    List<String> pieces =
+        List.of(
+            "",
+            " ",
+            "NaN",
+            "-5 kg",
+            "1e999 L",
+            "\uD83C\uDF7A",
+            "66",
+            "C",
+            "for",
+            "at",
+            "give or take",
+            "0",
+            "%",
+            "15 min",
+            "kg",
+            "dry",
+            "stand",
+            "after",
+            "\u0000",
+            "\u00bd",
+            ",",
+            ".",
+            "1.2.3",
+            "999999999999",
+            "Infinity",
+            "{name|x}",
+            "<b>",
+            "of",
+            "yes");
+    StringBuilder text = new StringBuilder();
+    for (int i = random.nextInt(5); i >= 0; i--) {
+      text.append(pieces.get(random.nextInt(pieces.size())))
+          .append(random.nextBoolean() ? " " : "");
+    }
+    return text.toString();
+  }
+}

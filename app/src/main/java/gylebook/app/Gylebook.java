@@ -81,6 +81,6 @@ public final class Gylebook implements Callable<Integer> {
     }
     PrintWriter out = line.getOut();
     Path file = book == null ? Settings.usualBook(surroundings) : book;
-    return Serve.run(new Settings(file, port, open), out);
+    return Serve.run(new Settings(file, port, open), out, line.getErr());
   }
 }

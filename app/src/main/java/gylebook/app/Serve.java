@@ -1,26 +1,45 @@
 package gylebook.app;
 
+import gylebook.brewday.Command;
+import gylebook.journal.JournalUnavailable;
 import gylebook.plan.Demo;
+import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
-import gylebook.web.Gyle;
+import gylebook.rig.Rig;
+import gylebook.store.DiskJournal;
+import gylebook.web.Desk;
 import gylebook.web.PageServer;
+import gylebook.web.Papers;
 import java.io.PrintWriter;
-import java.util.List;
+import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
 
-/// Serves the page until the program is ended.
-///
-/// This build has no book on disk yet: it shows the invented gyles and keeps nothing.
+/// Opens the book and serves the page until the program is ended.
 final class Serve {
   private Serve() {}
 
   /// Runs until ended.
   ///
   /// @return the exit code
-  static int run(Settings settings, PrintWriter out) {
-    PageServer server = PageServer.start(settings.port(), demo());
+  static int run(Settings settings, PrintWriter out, PrintWriter err) {
+    try (DiskJournal journal = DiskJournal.open(settings.book())) {
+      Desk clerk = new Clerk(journal, InstantSource.system());
+      Papers wallet = new Wallet();
+      if (clerk.book().gyles().isEmpty()) {
+        invent(clerk, wallet);
+      }
+      serve(PageServer.start(settings.port(), clerk, wallet), settings, out);
+      return 0;
+    } catch (JournalUnavailable failure) {
+      err.println(failure.getMessage());
+      err.flush();
+      return 1;
+    }
+  }
+
+  private static void serve(PageServer server, Settings settings, PrintWriter out) {
     out.println("Gylebook is at " + server.address());
-    out.println("This build shows invented gyles and keeps nothing yet. End it with Ctrl-C.");
+    out.println("The book is " + settings.book() + ". End it with Ctrl-C.");
     out.flush();
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "ended"));
@@ -30,13 +49,18 @@ final class Serve {
       Thread.currentThread().interrupt();
     }
     server.stop();
-    return 0;
   }
 
-  /// The invented gyles of an empty book.
-  static List<Gyle> demo() {
-    return List.of(
-        new Gyle("bitter", Demo.copperBitter(), DemoRigs.household()),
-        new Gyle("wheat", Demo.wheatBeer(), DemoRigs.smallFlat()));
+  /// Writes the invented gyles into a book nobody has written in.
+  static void invent(Desk desk, Papers papers) {
+    open(desk, papers, "bitter", Demo.copperBitter(), DemoRigs.household());
+    open(desk, papers, "wheat", Demo.wheatBeer(), DemoRigs.smallFlat());
+  }
+
+  private static void open(Desk desk, Papers papers, String gyleId, Recipe recipe, Rig rig) {
+    Command command =
+        new Command.OpenGyle(
+            recipe.name(), recipe.invented(), papers.document(recipe), papers.document(rig));
+    desk.write(gyleId, 0, command, "invented-" + gyleId);
   }
 }

@@ -1,8 +1,5 @@
 package gylebook.web;
 
-import gylebook.plan.Planned;
-import gylebook.plan.Planner;
-import gylebook.units.ReadingUnits;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -11,41 +8,46 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /// Serves the page on this machine alone.
 ///
 /// It answers only to the names of the loopback, so that a foreign page cannot reach it by a name
-/// that it points here, and it changes nothing: every request is a reading.
+/// that it points here, and it takes a change only from the page itself.
 public final class PageServer {
   private static final String LOOPBACK = "127.0.0.1";
-  private static final Set<String> NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
-  private static final String POLICY =
-      "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'self';"
-          + " frame-ancestors 'none'";
+  private static final long MOST_BYTES = 8_000_000;
 
-  private final List<Gyle> gyles;
+  /// What the server says of itself is nothing a brewer asked for; held, or it would be forgotten.
+  private static final List<Logger> QUIET =
+      List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
+
   private final Javalin javalin;
 
-  private PageServer(List<Gyle> gyles) {
-    this.gyles = List.copyOf(gyles);
+  private PageServer(Desk desk, Papers papers) {
+    GyleRoutes gyles = new GyleRoutes(desk, papers);
+    FileRoutes files = new FileRoutes(desk, papers);
     this.javalin =
         Javalin.create(
             config -> {
               config.startup.showJavalinBanner = false;
-              config.routes.before(this::guard);
-              config.routes.get("/", this::list);
-              config.routes.get("/gyles/{gyleId}", this::gyle);
-              config.routes.get("/page.css", PageServer::style);
+              config.http.maxRequestSize = MOST_BYTES;
+              config.routes.before(Door::guard);
+              gyles.register(config.routes);
+              files.register(config.routes);
+              config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
+              config.routes.get(
+                  "/page.js", context -> resource(context, "page.js", "text/javascript"));
             });
   }
 
   /// Starts on the loopback.
   ///
   /// @param port where; 0 takes any free port
-  public static PageServer start(int port, List<Gyle> gyles) {
-    PageServer server = new PageServer(gyles);
+  public static PageServer start(int port, Desk desk, Papers papers) {
+    QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+    PageServer server = new PageServer(desk, papers);
     server.javalin.start(LOOPBACK, port);
     return server;
   }
@@ -60,60 +62,16 @@ public final class PageServer {
     javalin.stop();
   }
 
-  private void guard(Context context) {
-    context.header("Content-Security-Policy", POLICY);
-    context.header("X-Content-Type-Options", "nosniff");
-    context.header("Referrer-Policy", "no-referrer");
-    context.header("Cache-Control", "no-store");
-    String host = Optional.ofNullable(context.header("Host")).orElse("");
-    String name = host.replaceFirst(":[0-9]+$", "");
-    if (!NAMES.contains(name)) {
-      context.status(HttpStatus.FORBIDDEN);
-      context.result("This page answers only on its own machine.");
-      context.skipRemainingHandlers();
-    }
-  }
-
-  private void list(Context context) {
-    context.html(Pages.list(gyles));
-  }
-
-  private void gyle(Context context) {
-    String gyleId = context.pathParam("gyleId");
-    Optional<Gyle> found = gyles.stream().filter(g -> g.gyleId().equals(gyleId)).findFirst();
-    if (found.isEmpty()) {
-      context.status(HttpStatus.NOT_FOUND);
-      context.result("There is no gyle of that name.");
-      return;
-    }
-    ReadingUnits units =
-        switch (Optional.ofNullable(context.queryParam("units")).orElse("metric")) {
-          case "us" -> ReadingUnits.US;
-          case "imperial" -> ReadingUnits.IMPERIAL;
-          default -> ReadingUnits.METRIC;
-        };
-    Gyle gyle = found.get();
-    Planned planned =
-        Planner.plan(
-            gyle.recipe(),
-            gyle.rig(),
-            Planner.USUAL_DAYS,
-            Planner.USUAL_SEED,
-            () -> false,
-            _ -> {});
-    context.html(Pages.gyle(gyle, planned, units));
-  }
-
-  private static void style(Context context) {
-    try (InputStream stream = PageServer.class.getResourceAsStream("/page/page.css")) {
+  private static void resource(Context context, String name, String type) {
+    try (InputStream stream = PageServer.class.getResourceAsStream("/page/" + name)) {
       if (stream == null) {
         context.status(HttpStatus.NOT_FOUND);
         return;
       }
-      context.contentType("text/css");
+      context.contentType(type + "; charset=utf-8");
       context.result(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException failure) {
-      throw new UncheckedIOException("cannot read the style sheet", failure);
+      throw new UncheckedIOException("cannot read " + name, failure);
     }
   }
 }

@@ -6,13 +6,12 @@ import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
-import gylebook.telling.RecipeWords;
 import gylebook.telling.Shown;
 import gylebook.units.ReadingUnits;
 import java.util.List;
 import java.util.Optional;
 
-/// The page as HTML: sentences first, then the day, what could go wrong, and why.
+/// A forecast as HTML: what to do, the day, what could go wrong, and why.
 final class Pages {
   private static final List<String> OUT =
       List.of(
@@ -32,43 +31,18 @@ final class Pages {
           "waterL");
 
   private final Shown shown;
-  private final ReadingUnits units;
   private final StringBuilder html = new StringBuilder();
 
   private Pages(ReadingUnits units) {
-    this.units = units;
     this.shown = new Shown(units);
   }
 
-  static String list(List<Gyle> gyles) {
-    StringBuilder items = new StringBuilder();
-    for (Gyle gyle : gyles) {
-      String invented = gyle.recipe().invented() ? " <small>invented</small>" : "";
-      items.append(
-          "<li><a href=\"/gyles/%s\">%s</a>, on %s%s<br>%s</li>"
-              .formatted(
-                  escaped(gyle.gyleId()),
-                  escaped(gyle.recipe().name()),
-                  escaped(gyle.rig().name()),
-                  invented,
-                  escaped(gyle.recipe().wanted())));
-    }
-    return page("Gylebook", "<h1>Gylebook</h1><ul class=\"gyles\">" + items + "</ul>");
+  /// What follows from recipe and rig: what to do, the day, what could go wrong, and why.
+  static String forecast(Planned planned, ReadingUnits units) {
+    return new Pages(units).rendered(planned);
   }
 
-  static String gyle(Gyle gyle, Planned planned, ReadingUnits units) {
-    return new Pages(units).rendered(gyle, planned);
-  }
-
-  private String rendered(Gyle gyle, Planned planned) {
-    html.append("<p class=\"back\"><a href=\"/\">All gyles</a></p><h1>")
-        .append(escaped(gyle.recipe().name()))
-        .append("</h1>");
-    if (gyle.recipe().invented()) {
-      html.append("<p class=\"invented\">Recipe and rig are invented, to look round with.</p>");
-    }
-    reading(gyle);
-    words(gyle);
+  private String rendered(Planned planned) {
     switch (planned) {
       case Planned.Feasible feasible -> plan(feasible.plan());
       case Planned.Impossible impossible -> {
@@ -80,31 +54,13 @@ final class Pages {
         impossible.nearest().ifPresent(this::plan);
       }
     }
-    return page(gyle.recipe().name(), html.toString());
-  }
-
-  private void reading(Gyle gyle) {
-    html.append("<p class=\"units\">Read in:");
-    for (String set : List.of("metric", "us", "imperial")) {
-      html.append(
-          " <a href=\"/gyles/%s?units=%s\">%s</a>"
-              .formatted(escaped(gyle.gyleId()), set, set.equals("us") ? "US" : set));
-    }
-    html.append("</p>");
-  }
-
-  private void words(Gyle gyle) {
-    html.append("<section><h2>In words</h2><dl>");
-    for (RecipeWords.Part part : RecipeWords.of(gyle.recipe(), units)) {
-      html.append(
-          "<dt>%s</dt><dd>%s</dd>".formatted(escaped(part.heading()), escaped(part.text())));
-    }
-    html.append("</dl></section>");
+    return html.toString();
   }
 
   private void plan(Plan plan) {
     Forecast forecast = plan.forecast();
-    html.append("<section><h2>To do</h2><ol>");
+    expect(forecast);
+    html.append("<section id=\"todo\"><h2>To do</h2><ol>");
     for (Plan.PlannedStep step : plan.steps()) {
       String figure =
           step.key().isEmpty()
@@ -113,17 +69,65 @@ final class Pages {
       html.append("<li>").append(escaped(step.does())).append(figure).append("</li>");
     }
     html.append("</ol></section>");
-    html.append("<section><h2>Day chart</h2><div class=\"wide\">")
+    html.append("<section id=\"day\"><h2>Day chart</h2><div class=\"wide\">")
         .append(DayChart.svg(plan, shown))
         .append("</div></section>");
     day(forecast);
     guards(forecast);
     out(forecast);
+    worth(forecast);
     html.append(
         "<p class=\"caution\">From %d simulated days; 9 in 10 lie in the range given. Gylebook"
                 .formatted(forecast.days())
             + " advises; it never switches anything. Follow your local code; wiring, gas and"
             + " pressure are work for licensed people.</p>");
+  }
+
+  /// The one line that a brewer looks for first.
+  private void expect(Forecast forecast) {
+    StringBuilder line = new StringBuilder();
+    expected(line, forecast, "alcoholByVolumeFrac", "Expect ", " alcohol");
+    expected(line, forecast, "bitternessMgPerL", ", bitterness about ", "");
+    expected(line, forecast, "fermenterL", ", ", " into the fermenter");
+    expected(line, forecast, "daySec", ", in ", " from the first heat to the end");
+    html.append("<p class=\"expect\">").append(line).append(".</p>");
+  }
+
+  private void expected(
+      StringBuilder line, Forecast forecast, String key, String before, String after) {
+    forecast
+        .figure(key)
+        .ifPresent(
+            figure ->
+                line.append(before)
+                    .append("<b>")
+                    .append(escaped(shown.value(key, figure.band().middle())))
+                    .append("</b>")
+                    .append(after)
+                    .append(" (9 times in 10 ")
+                    .append(escaped(shown.range(key, figure.band())))
+                    .append(")"));
+  }
+
+  private void worth(Forecast forecast) {
+    if (forecast.worthMeasuring().isEmpty()) {
+      return;
+    }
+    html.append(
+        "<section id=\"worth\"><h2>What would pay most to measure</h2><p>The forecast is this wide"
+            + " because some numbers of the rig are only assumed. In order of what measuring them"
+            + " would gain:</p><ol>");
+    for (Figure.Mover mover : forecast.worthMeasuring()) {
+      html.append("<li>%s: %s</li>".formatted(escaped(mover.says()), share(mover)));
+    }
+    html.append("</ol></section>");
+  }
+
+  /// A share as a bar with its number beside it.
+  private static String share(Figure.Mover mover) {
+    long percent = Math.round(100 * mover.shareFrac());
+    return "<meter min=\"0\" max=\"100\" value=\"%d\">%d %%</meter> %d %% of the doubt"
+        .formatted(percent, percent, percent);
   }
 
   private void day(Forecast forecast) {
@@ -147,7 +151,7 @@ final class Pages {
   }
 
   private void guards(Forecast forecast) {
-    html.append("<section><h2>What could go wrong</h2>");
+    html.append("<section id=\"guards\"><h2>What could go wrong</h2>");
     for (Guard guard : forecast.guards()) {
       String level = guard.level().name();
       html.append(
@@ -172,7 +176,7 @@ final class Pages {
   }
 
   private void out(Forecast forecast) {
-    html.append("<section><h2>What comes out, and why</h2>");
+    html.append("<section id=\"why\"><h2>What comes out, and why</h2>");
     for (String key : OUT) {
       Optional<Figure> figure = forecast.figure(key);
       figure.ifPresent(this::figure);
@@ -195,9 +199,7 @@ final class Pages {
     if (!figure.why().movers().isEmpty()) {
       html.append("<ul>");
       for (Figure.Mover mover : figure.why().movers()) {
-        html.append(
-            "<li>%s moves it: %d %% of its doubt</li>"
-                .formatted(escaped(mover.says()), Math.round(100 * mover.shareFrac())));
+        html.append("<li>%s: %s</li>".formatted(escaped(mover.says()), share(mover)));
       }
       html.append("</ul>");
     }
@@ -206,22 +208,7 @@ final class Pages {
             .formatted(escaped(String.join(", ", figure.why().sources()))));
   }
 
-  private static String page(String title, String body) {
-    return "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">"
-        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
-        + "<title>"
-        + escaped(title)
-        + "</title><link rel=\"stylesheet\" href=\"/page.css\">"
-        + "</head><body><main>"
-        + body
-        + "</main></body></html>";
-  }
-
   static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;")
-        .replace("'", "&#39;");
+    return Html.escaped(text);
   }
 }

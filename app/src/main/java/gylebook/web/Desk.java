@@ -1,0 +1,33 @@
+package gylebook.web;
+
+import gylebook.brewday.Book;
+import gylebook.brewday.Command;
+
+/// The book as the page reads it and writes in it; one hand writes at a time.
+public interface Desk {
+  /// The book as it stands.
+  Book book();
+
+  /// Writes what comes of a command, on the disk, before it answers.
+  ///
+  /// @param gyleId on whose page
+  /// @param afterSeq the last entry of that page which the sender had seen
+  /// @param once the sender's name for this note, so that a second sending adds nothing; may be
+  ///   empty
+  Answer write(String gyleId, long afterSeq, Command command, String once);
+
+  /// What came of it.
+  sealed interface Answer {
+    /// It stands in the book.
+    record Written(Book book) implements Answer {}
+
+    /// It makes no sense now; nothing was written.
+    record Refused(String because, String maybe) implements Answer {}
+
+    /// Somebody else wrote on the page first; nothing was written.
+    record Overtaken(Book book) implements Answer {}
+
+    /// The disk refused; nothing was written.
+    record NotSaved(String says) implements Answer {}
+  }
+}

@@ -1,0 +1,155 @@
+package gylebook.web;
+
+import gylebook.brewday.Book;
+import gylebook.brewday.Gyle;
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import gylebook.telling.RecipeWords;
+import gylebook.telling.RigWords;
+import gylebook.units.Quantity;
+import gylebook.units.ReadingUnits;
+import gylebook.units.Unit;
+import java.util.List;
+
+/// The page of one gyle: its sentences are the form; the forecast is fetched beside them.
+final class GylePage {
+  private static final List<List<String>> PARTS =
+      List.of(
+          List.of("words", "In words"),
+          List.of("todo", "To do"),
+          List.of("day", "Day chart"),
+          List.of("guards", "What could go wrong"),
+          List.of("why", "Why"),
+          List.of("rig", "The rig"));
+
+  private GylePage() {}
+
+  static String list(Book book, Papers papers) {
+    StringBuilder html = new StringBuilder("<h1>Gylebook</h1><ul class=\"gyles\">");
+    for (Gyle gyle : book.gyles()) {
+      Recipe recipe = papers.recipe(gyle.recipe().document());
+      html.append(
+          "<li><a href=\"/gyles/%s\">%s</a>, on %s%s<br>%s</li>"
+              .formatted(
+                  Html.escaped(gyle.gyleId()),
+                  Html.escaped(gyle.name()),
+                  Html.escaped(papers.rig(gyle.rig().document()).name()),
+                  gyle.invented() ? " <small>invented</small>" : "",
+                  Html.escaped(recipe.wanted())));
+    }
+    html.append("</ul>");
+    html.append(bringing(book));
+    return Html.page("Gylebook", html.toString());
+  }
+
+  /// How a new gyle begins: from a file of a recipe, or from a gyle that is there.
+  private static String bringing(Book book) {
+    StringBuilder rigs = new StringBuilder();
+    for (Gyle gyle : book.gyles()) {
+      rigs.append(
+          "<option value=\"%s\">the rig of %s</option>"
+              .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
+    }
+    return "<section id=\"bring\"><h2>A new gyle</h2>"
+        + "<p>Bring a recipe file: Gylebook's own, or one of the two open recipe standards."
+        + " You see what was understood, guessed or lost before anything is kept.</p>"
+        + "<p><label>Recipe file <input type=\"file\" id=\"recipe-file\"></label>"
+        + " <label>brewed on <select id=\"rig-of\">"
+        + rigs
+        + "</select></label></p><div id=\"preview\" role=\"status\"></div></section>";
+  }
+
+  static String gyle(Book book, Gyle gyle, Papers papers) {
+    StringBuilder html = new StringBuilder("<p class=\"back\"><a href=\"/\">All gyles</a></p>");
+    html.append("<h1>").append(Html.escaped(gyle.name())).append("</h1>");
+    if (gyle.invented()) {
+      html.append(
+          "<p class=\"invented\">Recipe and rig are invented, to look round with. Change what you"
+              + " like: every value below can be pressed, and every change can be undone.</p>");
+    }
+    html.append("<nav aria-label=\"On this page\">");
+    for (List<String> part : PARTS) {
+      html.append("<a href=\"#%s\">%s</a> ".formatted(part.getFirst(), part.getLast()));
+    }
+    html.append("</nav><div id=\"gyle\" data-gyle=\"%s\">".formatted(Html.escaped(gyle.gyleId())))
+        .append("<div id=\"papers\">")
+        .append(papers(book, gyle, papers))
+        .append("</div>");
+    html.append(
+        "<p id=\"state\" role=\"status\"></p><progress id=\"progress\" max=\"100\" value=\"0\""
+            + " aria-label=\"Forecast\" hidden></progress><div id=\"forecast\"></div>");
+    html.append(
+        "<noscript><p><a href=\"/gyles/%s/forecast\">Show the forecast</a></p></noscript>"
+            .formatted(Html.escaped(gyle.gyleId())));
+    html.append("</div>").append(carrying(gyle)).append(reading(book.units()));
+    return Html.page(gyle.name(), html.toString());
+  }
+
+  /// The part that changes when a value is filled.
+  static String papers(Book book, Gyle gyle, Papers papers) {
+    ReadingUnits units = book.units();
+    Rig rig = papers.rig(gyle.rig().document());
+    String undo =
+        gyle.undoable()
+            .map(
+                last ->
+                    "<button type=\"button\" id=\"undo\">Undo: %s</button>"
+                        .formatted(Html.escaped(last.because())))
+            .orElse("");
+    return "<section id=\"words\" data-seq=\""
+        + gyle.lastSeq()
+        + "\"><h2>In words</h2>"
+        + Html.form("recipe", RecipeWords.of(papers.recipe(gyle.recipe().document()), units))
+        + "<p>"
+        + undo
+        + "</p></section><section id=\"rig\"><h2>The rig: "
+        + Html.escaped(rig.name())
+        + "</h2><details><summary>The rig in words</summary>"
+        + Html.form("rig", RigWords.of(rig, units))
+        + "</details></section>";
+  }
+
+  private static String carrying(Gyle gyle) {
+    String at = "/gyles/" + Html.escaped(gyle.gyleId());
+    return "<section id=\"carry\"><h2>To carry away</h2><p>"
+        + "<button type=\"button\" id=\"fix\">Make this the plan of the day</button> "
+        + "<a href=\"%s/sheet\">Wall sheet to print</a> ".formatted(at)
+        + "<a href=\"%s/recipe.json\">Recipe, own file</a> ".formatted(at)
+        + "<a href=\"%s/standard\">Recipe by the open standard</a> ".formatted(at)
+        + "<a href=\"%s/rig.json\">Rig, own file</a></p>".formatted(at)
+        + "<p><label>Bring a rig file <input type=\"file\" id=\"rig-file\"></label></p></section>";
+  }
+
+  private static String reading(ReadingUnits units) {
+    StringBuilder html =
+        new StringBuilder(
+            "<section id=\"units\"><h2>How it is read</h2><p>Read everything in"
+                + " <button type=\"button\" data-set=\"metric\">metric</button>"
+                + " <button type=\"button\" data-set=\"us\">US</button>"
+                + " <button type=\"button\" data-set=\"imperial\">imperial</button> units, or each"
+                + " quantity by itself:</p><p class=\"choices\">");
+    for (Quantity quantity : Quantity.values()) {
+      if (quantity.units().size() < 2) {
+        continue;
+      }
+      html.append(
+          "<label>%s <select data-quantity=\"%s\">"
+              .formatted(Html.escaped(quantity.words()), quantity.name()));
+      for (Unit unit : quantity.units()) {
+        html.append(
+            "<option%s value=\"%s\">%s</option>"
+                .formatted(
+                    unit.equals(units.unit(quantity)) ? " selected" : "",
+                    Html.escaped(unit.symbol()),
+                    Html.escaped(unit.symbol())));
+      }
+      html.append("</select></label> ");
+    }
+    return html.append(
+            "</p><p><label>Look <select id=\"look\"><option value=\"\">as the system has it</option>"
+                + "<option value=\"light\">light</option><option value=\"dark\">dark</option>"
+                + "<option value=\"bright\">bright sun</option></select></label>"
+                + " <button type=\"button\" id=\"keys\">Keys</button></p></section>")
+        .toString();
+  }
+}

@@ -1,0 +1,166 @@
+package gylebook.web;
+
+import gylebook.brewday.Book;
+import gylebook.brewday.Command;
+import gylebook.brewday.Gyle;
+import gylebook.journal.Journal;
+import gylebook.plan.Planned;
+import gylebook.plan.Planner;
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
+import gylebook.simulate.Engine;
+import gylebook.telling.Filled;
+import gylebook.telling.Filling;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+/// Reading and changing one gyle.
+final class GyleRoutes {
+  /// The first look at a changed gyle: soon rather than sharp.
+  private static final int FIRST_DAYS = 100;
+
+  private final Desk desk;
+  private final Papers papers;
+  private final Forecasts forecasts = new Forecasts();
+
+  GyleRoutes(Desk desk, Papers papers) {
+    this.desk = desk;
+    this.papers = papers;
+  }
+
+  void register(RoutesConfig routes) {
+    routes.get("/", context -> context.html(GylePage.list(desk.book(), papers)));
+    routes.get("/gyles/{gyleId}", this::page);
+    routes.get("/gyles/{gyleId}/forecast", this::whole);
+    routes.get("/api/gyles/{gyleId}/forecast", this::stream);
+    routes.post("/api/gyles/{gyleId}/fill", this::fill);
+    routes.post("/api/gyles/{gyleId}/undo", context -> write(context, new Command.Undo()));
+    routes.post("/api/gyles/{gyleId}/fix", this::fix);
+    routes.post("/api/units", this::units);
+  }
+
+  private Optional<Gyle> found(Context context) {
+    return Said.gyle(desk, context);
+  }
+
+  private void page(Context context) {
+    found(context).ifPresent(gyle -> context.html(GylePage.gyle(desk.book(), gyle, papers)));
+  }
+
+  /// The forecast as a page of its own, for a browser without scripts.
+  private void whole(Context context) {
+    found(context)
+        .ifPresent(
+            gyle -> {
+              String html = Pages.forecast(now(gyle), desk.book().units());
+              context.html(
+                  Html.page(gyle.name(), "<h1>" + Html.escaped(gyle.name()) + "</h1>" + html));
+            });
+  }
+
+  private Planned now(Gyle gyle) {
+    String gyleId = gyle.gyleId();
+    return forecasts.planned(
+        gyleId,
+        forecasts.begin(gyleId),
+        papers.recipe(gyle.recipe().document()),
+        papers.rig(gyle.rig().document()),
+        Planner.USUAL_DAYS,
+        _ -> {});
+  }
+
+  /// A line a report: how far it is, a first forecast, the whole one.
+  private void stream(Context context) {
+    Optional<Gyle> found = found(context);
+    if (found.isEmpty()) {
+      return;
+    }
+    Gyle gyle = found.get();
+    String gyleId = gyle.gyleId();
+    long number = forecasts.begin(gyleId);
+    Lines lines = new Lines(context, () -> forecasts.leave(gyleId, number));
+    Recipe recipe = papers.recipe(gyle.recipe().document());
+    Rig rig = papers.rig(gyle.rig().document());
+    try {
+      for (int days : new int[] {FIRST_DAYS, Planner.USUAL_DAYS}) {
+        Planned planned =
+            forecasts.planned(
+                gyleId, number, recipe, rig, days, done -> lines.progress(done, days));
+        lines.forecast(
+            gyle.lastSeq(),
+            days,
+            days == Planner.USUAL_DAYS,
+            Pages.forecast(planned, desk.book().units()));
+      }
+    } catch (CancellationException _) {
+      lines.overtaken();
+    }
+  }
+
+  private void fill(Context context) {
+    Optional<Gyle> found = found(context);
+    if (found.isEmpty()) {
+      return;
+    }
+    Gyle gyle = found.get();
+    Map<String, String> said = Said.words(context);
+    String slot = said.getOrDefault("slot", "");
+    String typed = said.getOrDefault("typed", "");
+    if (said.getOrDefault("of", "").equals("rig")) {
+      Rig rig = papers.rig(gyle.rig().document());
+      switch (Filling.rig(rig, slot, typed, desk.book().units())) {
+        case Filled.Done<Rig>(Rig thing) ->
+            write(context, new Command.KeepRig(papers.document(thing), because(said)));
+        case Filled.Unclear<Rig> unclear -> Said.unclear(context, unclear);
+      }
+    } else {
+      Recipe recipe = papers.recipe(gyle.recipe().document());
+      switch (Filling.recipe(recipe, slot, typed, desk.book().units())) {
+        case Filled.Done<Recipe>(Recipe thing) ->
+            write(context, new Command.KeepRecipe(papers.document(thing), because(said)));
+        case Filled.Unclear<Recipe> unclear -> Said.unclear(context, unclear);
+      }
+    }
+  }
+
+  private static String because(Map<String, String> said) {
+    return said.getOrDefault("hint", said.getOrDefault("slot", ""))
+        + " to "
+        + said.getOrDefault("typed", "");
+  }
+
+  private void fix(Context context) {
+    write(context, new Command.FixPlan(Engine.REVISION, Planner.USUAL_SEED, Planner.USUAL_DAYS));
+  }
+
+  private void units(Context context) {
+    Map<String, String> said = Said.words(context);
+    Command command =
+        new Command.ChooseUnits(said.getOrDefault("quantity", ""), said.getOrDefault("symbol", ""));
+    Desk.Answer answer =
+        desk.write(Journal.HOUSE, desk.book().seen(Journal.HOUSE), command, Said.once(context));
+    Said.answer(context, answer, _ -> Map.of());
+  }
+
+  private void write(Context context, Command command) {
+    String gyleId = context.pathParam("gyleId");
+    Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
+    Said.answer(context, answer, book -> changed(book, gyleId));
+  }
+
+  private Map<String, Object> changed(Book book, String gyleId) {
+    return book.gyle(gyleId)
+        .<Map<String, Object>>map(
+            gyle -> Map.of("seq", gyle.lastSeq(), "papers", GylePage.papers(book, gyle, papers)))
+        .orElse(Map.of());
+  }
+
+  static void notThere(Context context) {
+    context.status(HttpStatus.NOT_FOUND);
+    context.result("There is no gyle of that name. The list of gyles is at /.");
+  }
+}

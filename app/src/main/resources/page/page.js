@@ -1,0 +1,365 @@
+// The page of one gyle: a value is changed where it stands, and the forecast follows.
+// Whatever is shown as HTML comes from our own server, which has escaped what people typed.
+
+const gyle = document.getElementById("gyle");
+const state = document.getElementById("state");
+let notes = 0;
+let reader = null;
+
+/** Says something where a screen reader hears it. */
+function say(words, loud = false) {
+  if (!state) return;
+  state.textContent = words;
+  state.classList.toggle("loud", loud);
+}
+
+function seen() {
+  return document.getElementById("words")?.dataset.seq ?? "0";
+}
+
+/** Every note gets a name of its own, so that sending it twice writes it once. */
+function once() {
+  notes += 1;
+  return `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}-${notes}`;
+}
+
+async function post(path, body, name = once()) {
+  const raw = body instanceof Blob;
+  try {
+    const answer = await fetch(path, {
+      method: "POST",
+      headers: {
+        "Gyle-Seen": seen(),
+        "Gyle-Once": name,
+        "Content-Type": raw ? "application/octet-stream" : "application/json",
+      },
+      body: raw ? body : JSON.stringify(body),
+    });
+    const text = await answer.text();
+    let said = {};
+    try {
+      said = JSON.parse(text);
+    } catch {
+      said = { what: text || `The program answered ${answer.status}.`, maybe: "Try again." };
+    }
+    return { ok: answer.ok, status: answer.status, said };
+  } catch {
+    return {
+      ok: false,
+      status: 0,
+      said: { what: "Not saved: the program does not answer.", maybe: "Is it still running? Try again." },
+    };
+  }
+}
+
+function sentence(said) {
+  const value = said.value ? ` (“${said.value}”)` : "";
+  return `${said.what ?? "That did not work."}${value} ${said.maybe ?? ""}`.trim();
+}
+
+/** Puts the new sentences in place and forecasts again. */
+function show(said, focusSlot) {
+  const papers = document.getElementById("papers");
+  const open = papers.querySelector("#rig details")?.open ?? false;
+  papers.innerHTML = said.papers;
+  const details = papers.querySelector("#rig details");
+  if (details) details.open = open;
+  if (focusSlot) {
+    [...papers.querySelectorAll(".slot")].find((s) => s.dataset.slot === focusSlot)?.focus();
+  }
+  forecast();
+}
+
+// ---- a value is a control ----
+
+function edit(slot) {
+  if (slot.nextElementSibling?.classList.contains("editing")) return;
+  const form = document.createElement("form");
+  form.className = "editing";
+  const field = control(slot);
+  const problem = document.createElement("span");
+  problem.className = "problem";
+  problem.id = `problem-${notes}`;
+  problem.setAttribute("role", "alert");
+  field.setAttribute("aria-describedby", problem.id);
+  const done = button("Take it", "submit");
+  const leave = button("Leave it", "button");
+  form.append(field, done, leave, problem);
+  slot.hidden = true;
+  slot.after(form);
+  field.focus();
+  field.select?.();
+  const close = () => {
+    form.remove();
+    slot.hidden = false;
+    slot.focus();
+  };
+  leave.addEventListener("click", close);
+  form.addEventListener("keydown", (event) => {
+    if (event.key === "Escape") close();
+    event.stopPropagation();
+  });
+  const name = once();
+  form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    if (field.value === slot.dataset.typed) return close();
+    done.disabled = true;
+    const label = slot.getAttribute("aria-label").split(":")[0];
+    const answer = await post(
+      `/api/gyles/${gyle.dataset.gyle}/fill`,
+      { of: slot.dataset.of, slot: slot.dataset.slot, typed: field.value, hint: label },
+      `${name}-${field.value}`,
+    );
+    done.disabled = false;
+    if (answer.ok) {
+      say("Saved.");
+      show(answer.said, slot.dataset.slot);
+    } else if (answer.status === 409) {
+      show(answer.said, slot.dataset.slot);
+      say(sentence(answer.said), true);
+    } else {
+      // What was typed stays in the field: nothing is lost.
+      problem.textContent = sentence(answer.said);
+      field.setAttribute("aria-invalid", "true");
+      field.focus();
+    }
+  });
+}
+
+function control(slot) {
+  const label = slot.getAttribute("aria-label").split(":")[0];
+  let field;
+  if (slot.dataset.kind === "choice") {
+    field = document.createElement("select");
+    for (const choice of slot.dataset.choices.split("|")) {
+      const option = document.createElement("option");
+      option.textContent = choice;
+      option.selected = choice === slot.dataset.typed;
+      field.append(option);
+    }
+  } else {
+    field = document.createElement("input");
+    field.value = slot.dataset.typed;
+    field.size = Math.max(6, Math.min(28, slot.dataset.typed.length + 2));
+    field.autocomplete = "off";
+    field.spellcheck = false;
+  }
+  field.setAttribute("aria-label", label);
+  return field;
+}
+
+function button(words, type) {
+  const made = document.createElement("button");
+  made.type = type;
+  made.textContent = words;
+  return made;
+}
+
+// ---- the forecast, as it comes ----
+
+async function forecast() {
+  const progress = document.getElementById("progress");
+  const place = document.getElementById("forecast");
+  reader?.abort();
+  const mine = new AbortController();
+  reader = mine;
+  place.setAttribute("aria-busy", "true");
+  try {
+    const answer = await fetch(`/api/gyles/${gyle.dataset.gyle}/forecast`, { signal: mine.signal });
+    for await (const report of lines(answer)) {
+      if (reader !== mine) return;
+      if ("progress" in report) {
+        progress.hidden = false;
+        progress.value = report.progress;
+      } else if (report.forecast) {
+        fill(place, report.forecast);
+        place.dataset.days = report.days;
+        say(report.last ? "" : "A first look; the whole forecast follows.");
+      }
+    }
+    place.removeAttribute("aria-busy");
+  } catch (failure) {
+    if (failure.name !== "AbortError") {
+      say("The forecast did not come: the program does not answer. What you see is the last one.", true);
+    }
+  } finally {
+    if (reader === mine) progress.hidden = true;
+  }
+}
+
+/** Keeps open what the reader had opened. */
+function fill(place, html) {
+  const open = new Set(
+    [...place.querySelectorAll("details[open] > summary")].map((s) => s.firstChild?.textContent),
+  );
+  place.innerHTML = html;
+  for (const summary of place.querySelectorAll("details > summary")) {
+    if (open.has(summary.firstChild?.textContent)) summary.parentElement.open = true;
+  }
+}
+
+async function* lines(answer) {
+  if (!answer.ok) throw new Error(`answered ${answer.status}`);
+  const text = answer.body.pipeThrough(new TextDecoderStream()).getReader();
+  let rest = "";
+  for (;;) {
+    const { value, done } = await text.read();
+    if (done) return;
+    rest += value;
+    const whole = rest.split("\n");
+    rest = whole.pop();
+    for (const line of whole) yield JSON.parse(line);
+  }
+}
+
+// ---- the rest of the page ----
+
+async function act(path, done) {
+  const answer = await post(path, {});
+  if (answer.said.papers) show(answer.said);
+  say(answer.ok ? done : sentence(answer.said), !answer.ok);
+}
+
+async function units(body) {
+  const answer = await post("/api/units", body);
+  if (answer.ok) location.reload();
+  else say(sentence(answer.said), true);
+}
+
+function look(name) {
+  if (name) document.documentElement.dataset.look = name;
+  else delete document.documentElement.dataset.look;
+  try {
+    localStorage.setItem("look", name);
+  } catch {
+    // A browser that keeps nothing shows the system's look next time.
+  }
+}
+
+function keptLook() {
+  try {
+    return localStorage.getItem("look") ?? "";
+  } catch {
+    return "";
+  }
+}
+
+async function bring(file) {
+  const preview = document.getElementById("preview");
+  const name = encodeURIComponent(file.name);
+  const answer = await post(`/api/recipes/look?name=${name}`, file);
+  if (!answer.ok) {
+    preview.textContent = sentence(answer.said);
+    return;
+  }
+  preview.innerHTML = answer.said.preview;
+  document.getElementById("keep").addEventListener("click", async () => {
+    const rigOf = encodeURIComponent(document.getElementById("rig-of").value);
+    const kept = await post(`/api/recipes/keep?name=${name}&rigOf=${rigOf}`, file);
+    if (kept.ok) location.assign(`/gyles/${kept.said.gyle}`);
+    else preview.textContent = sentence(kept.said);
+  });
+}
+
+const KEYS = [
+  ["Tab", "to the next value; Enter opens it, Enter takes it, Escape leaves it"],
+  ["Backspace", "undo the last change"],
+  ["/", "to the first value"],
+  ["t, d, g, w, r", "to do, day chart, what could go wrong, why, the rig"],
+  ["p", "print the wall sheet"],
+  ["?", "this list"],
+];
+
+function keys() {
+  const there = document.getElementById("key-list");
+  if (there) {
+    there.close();
+    there.remove();
+    return;
+  }
+  const list = document.createElement("dialog");
+  list.id = "key-list";
+  list.setAttribute("aria-label", "Keys");
+  const rows = document.createElement("dl");
+  for (const [key, does] of KEYS) {
+    const dt = document.createElement("dt");
+    dt.textContent = key;
+    const dd = document.createElement("dd");
+    dd.textContent = does;
+    rows.append(dt, dd);
+  }
+  const off = document.createElement("label");
+  const box = document.createElement("input");
+  box.type = "checkbox";
+  box.checked = !singleKeys();
+  box.addEventListener("change", () => localStorage.setItem("single-keys", box.checked ? "off" : "on"));
+  off.append(box, " switch the single-letter keys off");
+  const close = button("Close", "button");
+  close.addEventListener("click", keys);
+  list.append(rows, off, close);
+  list.addEventListener("close", () => list.remove());
+  document.body.append(list);
+  list.showModal();
+}
+
+function singleKeys() {
+  try {
+    return localStorage.getItem("single-keys") !== "off";
+  } catch {
+    return true;
+  }
+}
+
+const PLACES = { t: "todo", d: "day", g: "guards", w: "why", r: "rig" };
+
+document.addEventListener("keydown", (event) => {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (event.target.closest("input, select, textarea, dialog") && event.key !== "Escape") return;
+  if (event.key === "?") {
+    keys();
+  } else if (!singleKeys()) {
+    return;
+  } else if (event.key === "/") {
+    event.preventDefault();
+    document.querySelector(".slot, a, input")?.focus();
+  } else if (event.key === "Backspace" && gyle) {
+    event.preventDefault();
+    document.getElementById("undo")?.click();
+  } else if (event.key === "p" && gyle) {
+    location.assign(`/gyles/${gyle.dataset.gyle}/sheet`);
+  } else if (PLACES[event.key]) {
+    const place = document.getElementById(PLACES[event.key]);
+    place?.scrollIntoView();
+    if (place?.querySelector("details") && event.key === "r") place.querySelector("details").open = true;
+  }
+});
+
+document.addEventListener("click", (event) => {
+  const at = event.target.closest("button");
+  if (!at) return;
+  if (at.classList.contains("slot")) edit(at);
+  else if (at.id === "undo") act(`/api/gyles/${gyle.dataset.gyle}/undo`, "Undone.");
+  else if (at.id === "fix") {
+    act(`/api/gyles/${gyle.dataset.gyle}/fix`, "This is the plan of the day now; it is kept as it is.");
+  } else if (at.dataset.set) units({ quantity: "", symbol: at.dataset.set });
+  else if (at.id === "keys") keys();
+});
+
+document.addEventListener("change", async (event) => {
+  const at = event.target;
+  if (at.dataset.quantity) units({ quantity: at.dataset.quantity, symbol: at.value });
+  else if (at.id === "look") look(at.value);
+  else if (at.id === "recipe-file" && at.files[0]) bring(at.files[0]);
+  else if (at.id === "rig-file" && at.files[0]) {
+    const file = at.files[0];
+    const path = `/api/gyles/${gyle.dataset.gyle}/rig?name=${encodeURIComponent(file.name)}`;
+    const answer = await post(path, file);
+    if (answer.said.papers) show(answer.said);
+    say(answer.ok ? "The rig was taken from the file." : sentence(answer.said), !answer.ok);
+  }
+});
+
+look(keptLook());
+const chosen = document.getElementById("look");
+if (chosen) chosen.value = keptLook();
+if (gyle) forecast();

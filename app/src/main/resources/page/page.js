@@ -321,7 +321,7 @@ document.addEventListener("keydown", (event) => {
     return;
   } else if (event.key === "/") {
     event.preventDefault();
-    document.querySelector(".slot, a, input")?.focus();
+    (document.querySelector(".slot") ?? document.querySelector("main a, main input"))?.focus();
   } else if (event.key === "Backspace" && gyle) {
     event.preventDefault();
     document.getElementById("undo")?.click();

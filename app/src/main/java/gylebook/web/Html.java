@@ -23,7 +23,7 @@ final class Html {
         + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
         + "<title>"
         + escaped(title)
-        + "</title><link rel=\"stylesheet\" href=\"/page.css\">"
+        + "</title><link rel=\"icon\" href=\"/icon.svg\" type=\"image/svg+xml\"><link rel=\"stylesheet\" href=\"/page.css\">"
         + "<script type=\"module\" src=\"/page.js\"></script>"
         + "</head><body><a class=\"skip\" href=\"#main\">To the page</a><main id=\"main\">"
         + body

@@ -38,6 +38,8 @@ public final class PageServer {
               files.register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(
+                  "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));
+              config.routes.get(
                   "/page.js", context -> resource(context, "page.js", "text/javascript"));
             });
   }

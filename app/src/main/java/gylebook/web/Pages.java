@@ -69,7 +69,8 @@ final class Pages {
       html.append("<li>").append(escaped(step.does())).append(figure).append("</li>");
     }
     html.append("</ol></section>");
-    html.append("<section id=\"day\"><h2>Day chart</h2><div class=\"wide\">")
+    html.append(
+            "<section id=\"day\"><h2>Day chart</h2><div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Day chart\">")
         .append(DayChart.svg(plan, shown))
         .append("</div></section>");
     day(forecast);
@@ -132,7 +133,7 @@ final class Pages {
 
   private void day(Forecast forecast) {
     html.append(
-        "<section><h2>The day</h2><div class=\"wide\"><table><thead><tr><th>After<th>Earliest,"
+        "<section><h2>The day</h2><div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The day as a table\"><table><thead><tr><th>After<th>Earliest,"
             + " latest<th>What<th>Kettle<th>In it<th>Strength<th>Hands</tr></thead><tbody>");
     for (Milestone milestone : forecast.milestones()) {
       html.append(

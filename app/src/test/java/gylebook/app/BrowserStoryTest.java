@@ -1,0 +1,249 @@
+package gylebook.app;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import gylebook.journal.MemoryJournal;
+import gylebook.testing.Browser;
+import gylebook.web.PageServer;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/// The page in a real browser: phone, tablet and desktop, by hand and by keyboard, light and dark.
+class BrowserStoryTest {
+  private static Playwright playwright;
+  private static com.microsoft.playwright.Browser browser;
+
+  private final List<String> complaints = new ArrayList<>();
+  private PageServer server;
+
+  @BeforeAll
+  static void launch() {
+    Path chromium = Browser.chromium();
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new LaunchOptions()
+                    .setExecutablePath(chromium)
+                    .setArgs(
+                        List.of(
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--disable-quic",
+                            "--no-first-run",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync")));
+  }
+
+  @AfterAll
+  static void close() {
+    if (playwright != null) {
+      playwright.close();
+    }
+  }
+
+  @BeforeEach
+  void start() {
+    Clerk clerk = new Clerk(new MemoryJournal(), InstantSource.system());
+    Wallet wallet = new Wallet();
+    Serve.invent(clerk, wallet);
+    server = PageServer.start(0, clerk, wallet);
+  }
+
+  @AfterEach
+  void stop() {
+    server.stop();
+    assertThat(complaints).as("what the browser complained of").isEmpty();
+  }
+
+  private Page opened(BrowserContext context, String path) {
+    Page page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          // An answer that says no is part of these stories; the browser notes each as an error.
+          if (message.type().equals("error") && !message.text().contains("status of 422")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    page.navigate(server.address() + path);
+    return page;
+  }
+
+  private static BrowserContext sized(int width, int height, ColorScheme look) {
+    return browser.newContext(
+        new NewContextOptions().setViewportSize(width, height).setColorScheme(look));
+  }
+
+  private static Locator forecast(Page page) {
+    return page.locator("#forecast[data-days='1000']");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"360, 740", "810, 1080", "1280, 800"})
+  void nothingIsWiderThanTheScreen(int width, int height) {
+    try (BrowserContext context = sized(width, height, ColorScheme.LIGHT)) {
+      for (String path : List.of("", "gyles/wheat")) {
+        Page page = opened(context, path);
+        if (!path.isEmpty()) {
+          assertThat(forecast(page)).isVisible();
+          page.locator("#rig summary").click();
+        }
+        int beyond =
+            (Integer)
+                page.evaluate(
+                    "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(beyond).as("%s at %d px is wider than the screen", path, width).isZero();
+        page.close();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"360, 740, LIGHT", "1280, 800, DARK"})
+  void axeFindsNothing(int width, int height, ColorScheme look) {
+    try (BrowserContext context = sized(width, height, look)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      page.locator("#rig summary").click();
+      page.locator("#why summary").first().click();
+      page.locator(".slot").first().click();
+      List<Rule> found = new AxeBuilder(page).analyze().getViolations();
+      assertThat(found.stream().map(r -> r.getId() + ": " + r.getNodes()).toList()).isEmpty();
+    }
+  }
+
+  @Test
+  void aValueIsChangedWhereItStandsAndTheForecastFollows() {
+    try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      String before = page.locator(".expect").innerText();
+
+      page.locator(".slot[data-slot='aim.lengthL']").click();
+      Locator field = page.locator(".editing input");
+      field.fill("15,5 L");
+      field.press("Enter");
+
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("15.5 L");
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).isFocused();
+      assertThat(page.locator(".expect")).not().hasText(before);
+      assertThat(page.locator("#undo")).containsText("15,5 L");
+      page.locator("#undo").click();
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("20.0 L");
+      assertThat(page.locator(".expect")).hasText(before);
+    }
+  }
+
+  @Test
+  void whatCannotBeReadStaysInItsFieldWithAReason() {
+    try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      page.locator(".slot[data-slot='grist.0.massKg']").click();
+      Locator field = page.locator(".editing input");
+      field.fill("a sackful");
+      field.press("Enter");
+
+      assertThat(page.locator(".problem")).containsText("a sackful");
+      assertThat(field).hasValue("a sackful");
+      assertThat(field).isFocused();
+      field.press("Escape");
+      assertThat(page.locator(".slot[data-slot='grist.0.massKg']")).isFocused();
+    }
+  }
+
+  @Test
+  void everythingIsReachedByKeyboard() {
+    try (BrowserContext context = sized(1280, 800, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      page.keyboard().press("/");
+      assertThat(page.locator(".slot").first()).isFocused();
+      page.keyboard().press("Enter");
+      page.keyboard().type("");
+      page.keyboard().press("Control+A");
+      page.keyboard().type("18 L");
+      page.keyboard().press("Enter");
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("18.0 L");
+      page.keyboard().press("Backspace");
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("20.0 L");
+      page.keyboard().press("?");
+      assertThat(page.locator("#key-list")).isVisible();
+      page.keyboard().press("Escape");
+      assertThat(page.locator("#key-list")).hasCount(0);
+    }
+  }
+
+  @Test
+  void theNewestEditWins() {
+    try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      for (String litres : List.of("15 L", "16 L", "17 L")) {
+        page.locator(".slot[data-slot='aim.lengthL']").click();
+        page.locator(".editing input").fill(litres);
+        page.locator(".editing input").press("Enter");
+        assertThat(page.locator(".slot[data-slot='aim.lengthL']"))
+            .hasText(litres.replace(" ", ".0 "));
+      }
+      assertThat(page.locator(".expect")).containsText(Pattern.compile("17\\.\\d L|16\\.9 L"));
+    }
+  }
+
+  @Test
+  void unitsAndLookAreTheReadersChoice() {
+    try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      page.locator("button[data-set='us']").click();
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).containsText("US gal");
+      page.locator("select[data-quantity='VOLUME']").selectOption("L");
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("20.0 L");
+      page.locator("#look").selectOption("dark");
+      page.reload();
+      assertThat(page.locator("html")).hasAttribute("data-look", "dark");
+    }
+  }
+
+  @Test
+  void aServerThatIsGoneIsSaidAndWhatWasTypedStays() {
+    try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      page.locator(".slot[data-slot='aim.lengthL']").click();
+      page.locator(".editing input").fill("25 L");
+      context.setOffline(true);
+      page.locator(".editing input").press("Enter");
+
+      assertThat(page.locator(".problem")).containsText("Not saved");
+      assertThat(page.locator(".editing input")).hasValue("25 L");
+      context.setOffline(false);
+      page.locator(".editing input").press("Enter");
+      assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("25.0 L");
+      complaints.removeIf(text -> text.contains("ERR_INTERNET_DISCONNECTED"));
+    }
+  }
+}

@@ -59,15 +59,23 @@ function sentence(said) {
 
 /** Puts the new sentences in place and forecasts again. */
 function show(said, focusSlot) {
-  const papers = document.getElementById("papers");
-  const open = papers.querySelector("#rig details")?.open ?? false;
-  papers.innerHTML = said.papers;
-  const details = papers.querySelector("#rig details");
-  if (details) details.open = open;
+  replace(document.getElementById("papers"), said.papers);
+  replace(document.getElementById("rig-papers"), said.rig);
   if (focusSlot) {
-    [...papers.querySelectorAll(".slot")].find((s) => s.dataset.slot === focusSlot)?.focus();
+    [...gyle.querySelectorAll(".slot")].find((s) => s.dataset.slot === focusSlot)?.focus();
   }
   forecast();
+}
+
+/** Keeps open what the reader had opened. */
+function replace(place, html) {
+  const open = new Set(
+    [...place.querySelectorAll("details[open] > summary")].map((s) => s.firstChild?.textContent),
+  );
+  place.innerHTML = html;
+  for (const summary of place.querySelectorAll("details > summary")) {
+    if (open.has(summary.firstChild?.textContent)) summary.parentElement.open = true;
+  }
 }
 
 // ---- a value is a control ----
@@ -172,7 +180,8 @@ async function forecast() {
         progress.hidden = false;
         progress.value = report.progress;
       } else if (report.forecast) {
-        fill(place, report.forecast);
+        replace(place, report.forecast);
+        document.getElementById("expect").innerHTML = report.expect;
         place.dataset.days = report.days;
         say(report.last ? "" : "A first look; the whole forecast follows.");
       }
@@ -184,17 +193,6 @@ async function forecast() {
     }
   } finally {
     if (reader === mine) progress.hidden = true;
-  }
-}
-
-/** Keeps open what the reader had opened. */
-function fill(place, html) {
-  const open = new Set(
-    [...place.querySelectorAll("details[open] > summary")].map((s) => s.firstChild?.textContent),
-  );
-  place.innerHTML = html;
-  for (const summary of place.querySelectorAll("details > summary")) {
-    if (open.has(summary.firstChild?.textContent)) summary.parentElement.open = true;
   }
 }
 

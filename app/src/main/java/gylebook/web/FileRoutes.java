@@ -1,6 +1,5 @@
 package gylebook.web;
 
-import gylebook.brewday.Book;
 import gylebook.brewday.Command;
 import gylebook.brewday.Gyle;
 import gylebook.recipe.Recipe;
@@ -168,15 +167,8 @@ final class FileRoutes {
         Said.answer(
             context,
             desk.write(gyleId, Said.seen(context), keep, Said.once(context)),
-            book -> changed(book, gyleId));
+            book -> GylePage.changed(book, gyleId, papers));
       }
     }
-  }
-
-  private Map<String, Object> changed(Book book, String gyleId) {
-    return book.gyle(gyleId)
-        .<Map<String, Object>>map(
-            gyle -> Map.of("seq", gyle.lastSeq(), "papers", GylePage.papers(book, gyle, papers)))
-        .orElse(Map.of());
   }
 }

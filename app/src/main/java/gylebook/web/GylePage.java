@@ -6,10 +6,12 @@ import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.telling.RecipeWords;
 import gylebook.telling.RigWords;
+import gylebook.telling.Section;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
 import java.util.List;
+import java.util.Map;
 
 /// The page of one gyle: its sentences are the form; the forecast is fetched beside them.
 final class GylePage {
@@ -72,23 +74,36 @@ final class GylePage {
       html.append("<a href=\"#%s\">%s</a> ".formatted(part.getFirst(), part.getLast()));
     }
     html.append("</nav><div id=\"gyle\" data-gyle=\"%s\">".formatted(Html.escaped(gyle.gyleId())))
-        .append("<div id=\"papers\">")
-        .append(papers(book, gyle, papers))
+        .append("<p class=\"expect\" id=\"expect\"></p><p id=\"state\" role=\"status\"></p>")
+        .append("<progress id=\"progress\" max=\"100\" value=\"0\" aria-label=\"Forecast\" hidden>")
+        .append("</progress><div id=\"papers\">")
+        .append(words(book, gyle, papers))
         .append("</div>");
-    html.append(
-        "<p id=\"state\" role=\"status\"></p><progress id=\"progress\" max=\"100\" value=\"0\""
-            + " aria-label=\"Forecast\" hidden></progress><div id=\"forecast\"></div>");
     html.append(
         "<noscript><p><a href=\"/gyles/%s/forecast\">Show the forecast</a></p></noscript>"
             .formatted(Html.escaped(gyle.gyleId())));
-    html.append("</div>").append(carrying(gyle)).append(reading(book.units()));
+    html.append("<div id=\"forecast\"></div><div id=\"rig-papers\">")
+        .append(rig(book, gyle, papers))
+        .append("</div></div>")
+        .append(carrying(gyle))
+        .append(reading(book.units()));
     return Html.page(gyle.name(), html.toString());
   }
 
-  /// The part that changes when a value is filled.
-  static String papers(Book book, Gyle gyle, Papers papers) {
-    ReadingUnits units = book.units();
-    Rig rig = papers.rig(gyle.rig().document());
+  /// What an answer brings back after a change: both papers as they are now.
+  static Map<String, Object> changed(Book book, String gyleId, Papers papers) {
+    return book.gyle(gyleId)
+        .<Map<String, Object>>map(
+            gyle ->
+                Map.of(
+                    "seq", gyle.lastSeq(),
+                    "papers", words(book, gyle, papers),
+                    "rig", rig(book, gyle, papers)))
+        .orElse(Map.of());
+  }
+
+  private static String words(Book book, Gyle gyle, Papers papers) {
+    List<Section> sections = RecipeWords.of(papers.recipe(gyle.recipe().document()), book.units());
     String undo =
         gyle.undoable()
             .map(
@@ -99,13 +114,21 @@ final class GylePage {
     return "<section id=\"words\" data-seq=\""
         + gyle.lastSeq()
         + "\"><h2>In words</h2>"
-        + Html.form("recipe", RecipeWords.of(papers.recipe(gyle.recipe().document()), units))
-        + "<p>"
+        + Html.form("recipe", sections.subList(0, sections.size() - 1))
+        + "<details><summary>What sacks and packets say, and notes</summary>"
+        + Html.form("recipe", sections.subList(sections.size() - 1, sections.size()))
+        + "</details><p>"
         + undo
-        + "</p></section><section id=\"rig\"><h2>The rig: "
+        + "</p></section>";
+  }
+
+  private static String rig(Book book, Gyle gyle, Papers papers) {
+    Rig rig = papers.rig(gyle.rig().document());
+    return "<section id=\"rig\"><h2>The rig: "
         + Html.escaped(rig.name())
-        + "</h2><details><summary>The rig in words</summary>"
-        + Html.form("rig", RigWords.of(rig, units))
+        + "</h2><details><summary>The rig in words: type over a number when you have measured it"
+        + "</summary>"
+        + Html.form("rig", RigWords.of(rig, book.units()))
         + "</details></section>";
   }
 

@@ -1,6 +1,5 @@
 package gylebook.web;
 
-import gylebook.brewday.Book;
 import gylebook.brewday.Command;
 import gylebook.brewday.Gyle;
 import gylebook.journal.Journal;
@@ -94,6 +93,7 @@ final class GyleRoutes {
             gyle.lastSeq(),
             days,
             days == Planner.USUAL_DAYS,
+            Pages.expect(planned, desk.book().units()),
             Pages.forecast(planned, desk.book().units()));
       }
     } catch (CancellationException _) {
@@ -149,14 +149,7 @@ final class GyleRoutes {
   private void write(Context context, Command command) {
     String gyleId = context.pathParam("gyleId");
     Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
-    Said.answer(context, answer, book -> changed(book, gyleId));
-  }
-
-  private Map<String, Object> changed(Book book, String gyleId) {
-    return book.gyle(gyleId)
-        .<Map<String, Object>>map(
-            gyle -> Map.of("seq", gyle.lastSeq(), "papers", GylePage.papers(book, gyle, papers)))
-        .orElse(Map.of());
+    Said.answer(context, answer, book -> GylePage.changed(book, gyleId, papers));
   }
 
   static void notThere(Context context) {

@@ -37,9 +37,9 @@ final class Lines {
     }
   }
 
-  synchronized void forecast(long seq, int days, boolean last, String html) {
+  synchronized void forecast(long seq, int days, boolean last, String expect, String html) {
     told = -1;
-    line(Map.of("seq", seq, "days", days, "last", last, "forecast", html));
+    line(Map.of("seq", seq, "days", days, "last", last, "expect", expect, "forecast", html));
   }
 
   synchronized void overtaken() {

@@ -42,6 +42,15 @@ final class Pages {
     return new Pages(units).rendered(planned);
   }
 
+  /// The one line that a brewer looks for first.
+  static String expect(Planned planned, ReadingUnits units) {
+    return switch (planned) {
+      case Planned.Feasible(Plan plan) -> new Pages(units).expect(plan.forecast());
+      case Planned.Impossible _ ->
+          "It cannot be brewed as wanted; see below what stands in the way.";
+    };
+  }
+
   private String rendered(Planned planned) {
     switch (planned) {
       case Planned.Feasible feasible -> plan(feasible.plan());
@@ -59,7 +68,6 @@ final class Pages {
 
   private void plan(Plan plan) {
     Forecast forecast = plan.forecast();
-    expect(forecast);
     html.append("<section id=\"todo\"><h2>To do</h2><ol>");
     for (Plan.PlannedStep step : plan.steps()) {
       String figure =
@@ -84,14 +92,13 @@ final class Pages {
             + " pressure are work for licensed people.</p>");
   }
 
-  /// The one line that a brewer looks for first.
-  private void expect(Forecast forecast) {
+  private String expect(Forecast forecast) {
     StringBuilder line = new StringBuilder();
     expected(line, forecast, "alcoholByVolumeFrac", "Expect ", " alcohol");
     expected(line, forecast, "bitternessMgPerL", ", bitterness about ", "");
     expected(line, forecast, "fermenterL", ", ", " into the fermenter");
     expected(line, forecast, "daySec", ", in ", " from the first heat to the end");
-    html.append("<p class=\"expect\">").append(line).append(".</p>");
+    return line.append(".").toString();
   }
 
   private void expected(

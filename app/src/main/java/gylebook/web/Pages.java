@@ -112,7 +112,7 @@ final class Pages {
                     .append(escaped(shown.value(key, figure.band().middle())))
                     .append("</b>")
                     .append(after)
-                    .append(" (9 times in 10 ")
+                    .append(line.indexOf("times in") < 0 ? " (9 times in 10 " : " (")
                     .append(escaped(shown.range(key, figure.band())))
                     .append(")"));
   }

@@ -1,11 +1,18 @@
 package gylebook.terminal;
 
+import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.telling.Report;
+import gylebook.telling.WallSheet;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +66,15 @@ public final class PlanCommand implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--sheet",
+      paramLabel = "FILE.html",
+      description = "Also write a wall sheet to print and pin up; a file that is there stays.")
+  private @Nullable Path sheet;
+
+  @Option(names = "--overwrite", description = "Let --sheet replace a file that is there.")
+  private boolean overwrite;
+
+  @Option(
       names = "--units",
       paramLabel = "SET",
       description = "Read in: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
@@ -78,22 +94,59 @@ public final class PlanCommand implements Callable<Integer> {
     if (days < 1 || days > MOST_DAYS) {
       return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
     }
+    if (overwrite && sheet == null) {
+      return refused(line.getErr(), "--overwrite belongs to --sheet; there is no sheet to write.");
+    }
+    if (sheet != null && !overwrite && Files.exists(sheet)) {
+      return refused(
+          line.getErr(),
+          "There is already a file '"
+              + sheet
+              + "', and it stays. Maybe give the sheet another name, or add --overwrite.");
+    }
     try {
       PlanSources.Found found = sources.recipe(recipe);
       Rig on = sources.rig(rigName());
       found.remarks().forEach(remark -> line.getErr().println("Note: " + remark));
       line.getErr().flush();
-      return planned(found.recipe(), on, out);
+      return planned(found.recipe(), on, out, line.getErr());
     } catch (PlanSources.Unreadable unreadable) {
       return refused(line.getErr(), unreadable.sentence());
     }
   }
 
-  private int planned(Recipe wanted, Rig on, PrintWriter out) {
+  private int planned(Recipe wanted, Rig on, PrintWriter out, PrintWriter err) {
     Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
     out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
     out.flush();
-    return planned instanceof Planned.Feasible ? FEASIBLE : IMPOSSIBLE;
+    if (!(planned instanceof Planned.Feasible(Plan plan))) {
+      if (sheet != null) {
+        err.println("No sheet was written: it cannot be brewed as wanted.");
+        err.flush();
+      }
+      return IMPOSSIBLE;
+    }
+    return sheet == null ? FEASIBLE : pinned(plan, sheet, err);
+  }
+
+  private int pinned(Plan plan, Path to, PrintWriter err) {
+    String page = WallSheet.html(plan, units.units());
+    OpenOption one = overwrite ? StandardOpenOption.CREATE : StandardOpenOption.CREATE_NEW;
+    try {
+      Files.writeString(
+          to, page, one, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
+    } catch (IOException failure) {
+      return refused(
+          err,
+          "The sheet cannot be written to '"
+              + to
+              + "': "
+              + failure.getMessage()
+              + ". Maybe its folder is not there.");
+    }
+    err.println("The wall sheet is in '" + to + "'; open it in a browser and print it.");
+    err.flush();
+    return FEASIBLE;
   }
 
   private static int refused(PrintWriter err, String sentence) {

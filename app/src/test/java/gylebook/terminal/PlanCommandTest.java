@@ -14,9 +14,11 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -105,5 +107,48 @@ class PlanCommandTest {
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains("'porter.json'").doesNotContain("Exception");
     assertThat(said("demo", "--days", "0").err().toLowerCase(Locale.ROOT)).contains("--days is 0");
+  }
+
+  @Test
+  void theWallSheetIsWrittenBesideTheReport(@TempDir Path folder) throws IOException {
+    Path sheet = folder.resolve("sheet.html");
+    Said said = said("demo-wheat", "--days", "40", "--units", "us", "--sheet", sheet.toString());
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("What could go wrong");
+    assertThat(said.err()).contains("'" + sheet + "'");
+    assertThat(Files.readString(sheet)).startsWith("<!DOCTYPE html>").contains("Window-sill wheat");
+  }
+
+  @Test
+  void aFileThatIsThereStaysUnlessToldOtherwise(@TempDir Path folder) throws IOException {
+    Path mine = Files.writeString(folder.resolve("mine.html"), "my own page, longer than nothing");
+    Said said = said("demo", "--days", "40", "--sheet", mine.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("already a file '" + mine + "'").contains("--overwrite");
+    assertThat(said.out()).isEmpty();
+    assertThat(mine).hasContent("my own page, longer than nothing");
+
+    Said again = said("demo", "--days", "40", "--sheet", mine.toString(), "--overwrite");
+    assertThat(again.code()).isZero();
+    assertThat(Files.readString(mine)).contains("October bitter").doesNotContain("my own page");
+  }
+
+  @Test
+  void aSheetThatCannotBeWrittenSaysSoAndTheReportIsStillThere(@TempDir Path folder) {
+    Path nowhere = folder.resolve("no/such/folder/sheet.html");
+    Said said = said("demo-wheat", "--days", "40", "--sheet", nowhere.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.out()).contains("What could go wrong");
+    assertThat(said.err()).contains("cannot be written").doesNotContain("Exception");
+    assertThat(said("demo", "--overwrite").err()).contains("--overwrite belongs to --sheet");
+  }
+
+  @Test
+  void whatCannotBeBrewedGetsNoSheet(@TempDir Path folder) {
+    Path sheet = folder.resolve("sheet.html");
+    Said said = said("demo", "--rig", "flat", "--days", "40", "--sheet", sheet.toString());
+    assertThat(said.code()).isEqualTo(1);
+    assertThat(said.err()).contains("No sheet was written");
+    assertThat(sheet).doesNotExist();
   }
 }

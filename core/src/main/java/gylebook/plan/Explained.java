@@ -312,7 +312,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "mass-balance");
       case COVER ->
           of(
-              "least wort over the element while it heats",
+              "least wort over the element",
               "level outside the bag - element top",
               "litres; bed; flow; element height",
               "carman-1937");

@@ -56,7 +56,7 @@ final class Forecasting {
     List<Milestone> found = new ArrayList<>();
     List<String> keys = ensemble.milestoneKeys();
     for (int i = 0; i < keys.size(); i++) {
-      Naming named = Naming.of(keys.get(i), day.recipe());
+      Naming named = Naming.of(keys.get(i), day.recipe(), day.rig());
       found.add(
           new Milestone(
               keys.get(i),

@@ -35,11 +35,19 @@ public record Plan(
   /// @param amountNumber the figure in that unit; NaN when there is none
   public record PlannedStep(String milestone, String does, String key, double amountNumber) {}
 
-  /// One line of the "if you are off by" list: valid only near the plan.
+  /// One line of the "if you are off by" list: a straight line, valid only near the plan.
   ///
-  /// @param off what is off: "liquor over by 1 L"
+  /// @param what what is off, and which way: "liquor over"
+  /// @param offKey by what it is counted, ending in its unit: `liquorL`
+  /// @param offNumber off by so much, in that unit
+  /// @param withinNumber the line holds up to about so much
   /// @param figureKey what changes, ending in its unit
   /// @param changeNumber by how much, in that unit
-  /// @param within how far the line holds, in words
-  public record Slope(String off, String figureKey, double changeNumber, String within) {}
+  public record Slope(
+      String what,
+      String offKey,
+      double offNumber,
+      double withinNumber,
+      String figureKey,
+      double changeNumber) {}
 }

@@ -14,6 +14,7 @@ import java.util.List;
 /// The "if you are off by" list: what a unit of deviation does, near the plan.
 final class Slopes {
   private static final double FIVE_MIN_SEC = 300;
+  private static final double TENTH_FRAC = 0.1;
 
   private final double[] planNumber;
   private final List<Plan.Slope> slopes = new ArrayList<>();
@@ -26,43 +27,48 @@ final class Slopes {
     Slopes slopes = new Slopes(Ensemble.nominalOutcomes(day));
     Settings set = day.settings();
     slopes.off(
-        "liquor over by 1 L",
+        new Off("liquor over", "liquorL", 1, 3),
         with(day, set.withLiquor(set.liquorL() + 1, set.topUpL())),
-        "up to 3 L",
         Outcome.STRENGTH,
         Outcome.FERMENTER);
     slopes.off(
-        "mash 1 C too warm all through",
+        new Off("mash too warm all through", "mashK", 1, 2),
         with(day, warmer(set)),
-        "up to 2 C",
         Outcome.ATTENUATION,
         Outcome.ALCOHOL);
-    double more = set.boilDutyFrac() <= 0.9 ? 0.1 : -0.1;
+    boolean over = set.boilDutyFrac() <= 0.9;
     slopes.off(
-        more > 0 ? "boil duty over by 10 points" : "boil duty under by 10 points",
-        with(day, duty(set, set.boilDutyFrac() + more)),
-        "up to 20 points",
+        new Off(over ? "boil duty over" : "boil duty under", "dutyFrac", TENTH_FRAC, 0.2),
+        with(day, duty(set, set.boilDutyFrac() + (over ? TENTH_FRAC : -TENTH_FRAC))),
         Outcome.FERMENTER,
         Outcome.STRENGTH);
     slopes.off(
-        "boil longer by 5 min",
+        new Off("boiled longer", "boilSec", 300, 1200),
         longer(day, FIVE_MIN_SEC),
-        "up to 20 min",
         Outcome.FERMENTER,
         Outcome.STRENGTH);
     slopes.off(
-        "hops a tenth stronger than the packet says",
+        new Off("hops stronger than stated", "alphaFrac", TENTH_FRAC, 0.3),
         with(day, hops(set)),
-        "up to a third",
         Outcome.BITTERNESS);
     return slopes.slopes;
   }
 
-  private void off(String off, BrewDay changed, String within, Outcome... outcomes) {
+  /// What is off, in words, by how much, and how far its line holds.
+  private record Off(String what, String key, double byNumber, double withinNumber) {}
+
+  private void off(Off off, BrewDay changed, Outcome... outcomes) {
     double[] outNumber = Ensemble.nominalOutcomes(changed);
     for (Outcome outcome : outcomes) {
       int i = outcome.ordinal();
-      slopes.add(new Plan.Slope(off, outcome.key(), outNumber[i] - planNumber[i], within));
+      slopes.add(
+          new Plan.Slope(
+              off.what(),
+              off.key(),
+              off.byNumber(),
+              off.withinNumber(),
+              outcome.key(),
+              outNumber[i] - planNumber[i]));
     }
   }
 

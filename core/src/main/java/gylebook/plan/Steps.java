@@ -1,96 +1,216 @@
 package gylebook.plan;
 
+import gylebook.recipe.Goods;
 import gylebook.recipe.Hop;
+import gylebook.recipe.Liquor;
+import gylebook.recipe.Other;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
+import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Outcome;
 import gylebook.simulate.Settings;
 import gylebook.units.AnyUnit;
+import gylebook.units.Entered;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 
-/// The day's list: what to do, with its one figure.
+/// The day's list: what to do, with its one figure, in the order of the day.
 @AnyUnit("each step names its figure with its unit")
 final class Steps {
-  private Steps() {}
+  private static final double NONE = Double.NaN;
+  private static final double SEC_PER_MIN = 60;
+
+  private final Recipe recipe;
+  private final Rig rig;
+  private final Settings set;
+  private final List<Plan.PlannedStep> steps = new ArrayList<>();
+
+  private Steps(BrewDay day) {
+    this.recipe = day.recipe();
+    this.rig = day.rig();
+    this.set = day.settings();
+  }
 
   static List<Plan.PlannedStep> of(BrewDay day, Solver.Found found) {
-    List<Plan.PlannedStep> steps = new ArrayList<>();
-    Settings set = day.settings();
-    Recipe recipe = day.recipe();
-    steps.add(step("liquorIn", "Cold liquor into the kettle", "liquorL", set.liquorL()));
+    Steps steps = new Steps(day);
+    steps.strike();
+    steps.mash();
+    steps.bagOut();
+    steps.boil();
+    steps.afterBoil();
+    steps.step(
+        "cast",
+        "Run off into the fermenter; wanted there",
+        "fermenterL",
+        found.out().at(Outcome.FERMENTER));
+    steps.pitch();
+    return steps.steps;
+  }
+
+  private void step(String milestone, String does, String key, double amount) {
+    steps.add(new Plan.PlannedStep(milestone, does, key, amount));
+  }
+
+  private boolean pump() {
+    return rig.loop().present();
+  }
+
+  private String off() {
+    return pump() ? "Heater to zero, then pump off" : "Heater to zero";
+  }
+
+  private void strike() {
+    step("liquorIn", "Cold liquor into the kettle", "liquorL", set.liquorL());
     if (set.topUpL() > 0) {
-      steps.add(step("bagOut", "Hold back for after the bag", "topUpL", set.topUpL()));
+      step("liquorIn", "Keep by for after the bag, cold", "topUpL", set.topUpL());
     }
-    steps.add(
-        step(
-            "strikeReady",
-            "Lid on, pump on; heat until the thermometer reads",
-            "strikeC",
-            set.strikeC()));
+    salts(Liquor.Into.MASH, "liquorIn", "Into the liquor: ");
+    String moving = pump() ? "Lid on, pump on" : "Lid on, stir now and then";
+    step("strikeReady", moving + "; heat until the thermometer reads", "strikeC", set.strikeC());
+  }
+
+  private void salts(Liquor.Into into, String milestone, String where) {
+    for (Liquor.Addition addition : recipe.liquor().additions()) {
+      if (addition.into() == into) {
+        Entered amount = addition.amountNumber();
+        step(milestone, where + addition.name(), amountKey("salt", amount), amount.inside());
+      }
+    }
+  }
+
+  /// The name of a figure whose unit depends on what the recipe gives: a mass, a volume, a count.
+  private static String amountKey(String stem, Entered amount) {
+    return stem
+        + switch (amount.unit().quantity()) {
+          case MASS -> "Kg";
+          case SMALL_MASS -> "G";
+          case VOLUME -> "L";
+          default -> "Count";
+        };
+  }
+
+  private void mash() {
     double maltKg =
         recipe.grist().stream()
-            .filter(line -> line.kind().mashed())
+            .filter(line -> line.kind().mashed() || line.use() == Goods.Use.MASH)
             .mapToDouble(line -> line.massKg().inside() * set.gristFactor())
             .sum();
-    steps.add(step("doughedIn", "Heater to zero, pump off; stir in the malt", "maltKg", maltKg));
-    rests(steps, recipe, set);
-    steps.add(step("bagOut", "Heater to zero, pump off; lift the bag and let it drain", "", NONE));
-    steps.add(
-        step(
-            "boilReached",
-            "Full heat, lid on until it nears the boil; then lid off and the duty to",
-            "dutyFrac",
-            set.boilDutyFrac()));
-    hops(steps, recipe, set);
-    steps.add(step("flameOut", "Heater off after", "boilSec", recipe.boil().holdSec().inside()));
-    for (int i = 0; i < recipe.stands().size(); i++) {
-      steps.add(
-          step(
-              "standAt." + i,
-              "Cool and stand at",
-              "standC",
-              recipe.stands().get(i).targetC().inside()));
-    }
-    steps.add(
-        step(
-            "cast",
-            "Run off; into the fermenter come",
-            "fermenterL",
-            found.out().at(Outcome.FERMENTER)));
-    return steps;
-  }
-
-  private static final double NONE = Double.NaN;
-
-  private static Plan.PlannedStep step(String milestone, String does, String key, double amount) {
-    return new Plan.PlannedStep(milestone, does, key, amount);
-  }
-
-  private static void rests(List<Plan.PlannedStep> steps, Recipe recipe, Settings set) {
+    step("doughedIn", off() + "; stir in the malt", "maltKg", maltKg);
+    goods("doughedIn", when -> when instanceof Hop.When.InMash);
+    String on = pump() ? "Pump on, then the controller, set to" : "Controller on, set to";
     for (int i = 0; i < recipe.rests().size(); i++) {
       Rest rest = recipe.rests().get(i);
+      String does = i == 0 ? on : "Set the controller to";
       double setC = rest.targetC().inside() + set.mashOffsetK();
-      steps.add(
-          step(
-              (i == 0 ? "settled" : "toRest." + i),
-              "Set the controller, so that the grain holds its rest, to",
-              "setC",
-              setC));
-      steps.add(step("rest." + i, "Hold for", "holdSec", rest.holdSec().inside()));
+      step(i == 0 ? "settled" : "toRest." + i, does, "setC", setC);
+      step("rest." + i, "Hold for", "holdSec", rest.holdSec().inside());
     }
   }
 
-  private static void hops(List<Plan.PlannedStep> steps, Recipe recipe, Settings set) {
+  private void bagOut() {
+    step("bagOut", off() + "; lift the bag and let it drain", "", NONE);
+    if (set.topUpL() > 0) {
+      step("bagOut", "Add the liquor kept by", "topUpL", set.topUpL());
+    }
+    goods("bagOut", when -> when instanceof Hop.When.FirstWort);
+  }
+
+  private void boil() {
+    salts(Liquor.Into.KETTLE, "boilReached", "Into the kettle: ");
+    step(
+        "boilReached",
+        "Full heat, lid on until it nears the boil; then lid off and the duty to",
+        "dutyFrac",
+        set.boilDutyFrac());
+    inBoil();
+    step("flameOut", "Heater off after", "boilSec", recipe.boil().holdSec().inside());
+    goods("flameOut", when -> when instanceof Hop.When.FlameOut);
+  }
+
+  /// Whatever goes into the boil, the longest boiled first; sugar as the day has it.
+  private void inBoil() {
+    double boilSec = recipe.boil().holdSec().inside();
+    List<Boiled> order = new ArrayList<>();
     for (int i = 0; i < recipe.hops().size(); i++) {
       Hop hop = recipe.hops().get(i);
       if (hop.when() instanceof Hop.When.InBoil boil) {
-        double massG = hop.massG().inside() * set.hopFactor();
-        long leftMin = Math.round(boil.leftSec().inside() / 60);
-        String does = "With " + leftMin + " min of the boil left, " + hop.name() + " in:";
-        steps.add(step("hop." + i, does, "hopG", massG));
+        double leftSec = Math.min(boilSec, boil.leftSec().inside());
+        order.add(new Boiled(leftSec, hopStep("hop." + i, left(leftSec), hop)));
       }
+    }
+    for (Other other : recipe.others()) {
+      if (other.when() instanceof Hop.When.InBoil boil) {
+        double leftSec = Math.min(boilSec, boil.leftSec().inside());
+        order.add(new Boiled(leftSec, otherStep("flameOut", left(leftSec), other)));
+      }
+    }
+    double sugarSec = Math.min(boilSec, BrewDay.EXTRACT_LEFT_SEC);
+    for (Goods line : recipe.grist()) {
+      if (!line.kind().mashed() && line.use() == Goods.Use.BOIL) {
+        String does = left(sugarSec) + "heater off, stir in " + line.name() + ", heater on:";
+        double massKg = line.massKg().inside() * set.gristFactor();
+        order.add(new Boiled(sugarSec, new Plan.PlannedStep("sugarIn", does, "goodsKg", massKg)));
+      }
+    }
+    order.sort(Comparator.comparingDouble((Boiled boiled) -> -boiled.leftSec()));
+    order.forEach(boiled -> steps.add(boiled.step()));
+  }
+
+  /// A step of the boil and how much of the boil is left then.
+  private record Boiled(double leftSec, Plan.PlannedStep step) {}
+
+  private static String left(double leftSec) {
+    return "With " + Math.round(leftSec / SEC_PER_MIN) + " min of the boil left, ";
+  }
+
+  private Plan.PlannedStep hopStep(String milestone, String when, Hop hop) {
+    double massG = hop.massG().inside() * set.hopFactor();
+    return new Plan.PlannedStep(milestone, capital(when + hop.name() + " in:"), "hopG", massG);
+  }
+
+  private static Plan.PlannedStep otherStep(String milestone, String when, Other other) {
+    Entered amount = other.amountNumber();
+    return new Plan.PlannedStep(
+        milestone,
+        capital(when + other.name() + " in:"),
+        amountKey("other", amount),
+        amount.inside());
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /// Hops and other things of one moment outside the boil.
+  private void goods(String milestone, Predicate<Hop.When> wanted) {
+    for (Hop hop : recipe.hops()) {
+      if (wanted.test(hop.when())) {
+        steps.add(hopStep(milestone, "", hop));
+      }
+    }
+    for (Other other : recipe.others()) {
+      if (wanted.test(other.when())) {
+        steps.add(otherStep(milestone, "", other));
+      }
+    }
+  }
+
+  private void pitch() {
+    step("cast", "Yeast in when the wort is at", "pitchC", recipe.yeast().pitchC().inside());
+  }
+
+  private void afterBoil() {
+    for (int i = 0; i < recipe.stands().size(); i++) {
+      int number = i;
+      step(
+          "standAt." + i, "Cool and stand at", "standC", recipe.stands().get(i).targetC().inside());
+      goods(
+          "standAt." + i,
+          when -> when instanceof Hop.When.AtStand at && at.standNumber() == number);
+      step("stood." + i, "Stand for", "holdSec", recipe.stands().get(i).holdSec().inside());
     }
   }
 }

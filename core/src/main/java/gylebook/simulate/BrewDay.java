@@ -26,7 +26,9 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   private static final double STRIKE_OVER_K = 0.4;
   private static final double NEAR_K = 0.3;
   private static final double ABOVE_TAP_K = 3;
-  private static final double EXTRACT_LEFT_SEC = 600;
+
+  /// Sugar and extract go in with so much of the boil left.
+  public static final double EXTRACT_LEFT_SEC = 600;
 
   /// Every day is given up after this.
   public static final double LONGEST_SEC = 40 * HOUR_SEC;

@@ -7,8 +7,6 @@ import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Trace;
-import gylebook.recipe.Goods;
-import gylebook.recipe.Hop;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,10 +42,12 @@ public final class Report {
           "bagWetKg",
           "bagDrippedKg");
 
+  private final ReadingUnits units;
   private final Shown shown;
   private final List<String> lines = new ArrayList<>();
 
   private Report(ReadingUnits units) {
+    this.units = units;
     this.shown = new Shown(units);
   }
 
@@ -103,24 +103,9 @@ public final class Report {
 
   private void weigh(Plan plan) {
     heading("To weigh");
-    for (Goods line : plan.recipe().grist()) {
-      row(line.name(), shown.value("goodsKg", line.massKg().inside()), line.use().words());
+    for (ToWeigh.Thing thing : ToWeigh.of(plan, units)) {
+      row(thing.name(), thing.amount(), thing.moment());
     }
-    for (Hop hop : plan.recipe().hops()) {
-      row(hop.name(), shown.value("hopG", hop.massG().inside()), when(hop.when()));
-    }
-  }
-
-  private String when(Hop.When when) {
-    return switch (when) {
-      case Hop.When.InMash _ -> "in the mash";
-      case Hop.When.FirstWort _ -> "when the bag is out";
-      case Hop.When.InBoil boil ->
-          Math.round(boil.leftSec().inside() / 60) + " min from the boil's end";
-      case Hop.When.FlameOut _ -> "when the heat goes off";
-      case Hop.When.AtStand at -> "at the start of stand " + (at.standNumber() + 1);
-      case Hop.When.Dry _ -> "in the fermenter";
-    };
   }
 
   private void set(Plan plan) {
@@ -202,22 +187,11 @@ public final class Report {
 
   private void slopes(Plan plan) {
     heading("If you are off");
-    for (Plan.Slope slope : plan.slopes()) {
-      double near =
-          plan.forecast().figure(slope.figureKey()).map(f -> f.band().middle()).orElse(0.0);
-      String says =
-          plan.forecast().figure(slope.figureKey()).map(Figure::says).orElse(slope.figureKey());
-      wrap(
-          slope.off()
-              + ": "
-              + says
-              + " "
-              + shown.change(slope.figureKey(), near, slope.changeNumber())
-              + " (holds "
-              + slope.within()
-              + ")",
-          INDENT);
+    for (OffBy.Line line : OffBy.of(plan, shown)) {
+      wrap(line.what() + " by " + line.by() + " (holds up to " + line.within() + "):", INDENT);
+      line.then().forEach(change -> wrap(change, 2 * INDENT));
     }
+    wrap(OffBy.CAUTION, INDENT);
   }
 
   private void worth(Forecast forecast) {

@@ -7,6 +7,9 @@ import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
 import gylebook.units.UnitName;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +18,6 @@ import java.util.Optional;
 @AnyUnit("shows every quantity")
 public final class Shown {
   private static final double SEC_PER_MIN = 60;
-  private static final double CM_PER_M = 100;
 
   private final ReadingUnits units;
 
@@ -40,7 +42,7 @@ public final class Shown {
     }
     Optional<Unit> inside = inside(key);
     if (key.endsWith("Sec")) {
-      return clock(value);
+      return timeSpan(value);
     }
     if (key.endsWith("LPerHr")) {
       return units.shown(Quantity.VOLUME, value) + "/h";
@@ -75,14 +77,106 @@ public final class Shown {
     double from = reading.fromInside(inside.get().toInside(near));
     double to = reading.fromInside(inside.get().toInside(near + change));
     int decimals = Math.max(reading.decimals(), Math.abs(to - from) < 0.1 ? 3 : 1);
-    return (signed(to - from, decimals) + " " + reading.symbol()).strip();
+    if (reading.quantity() == Quantity.SHARE) {
+      // A change of a share in per cent of what? Points leave no doubt.
+      return signed(to - from, decimals) + " points";
+    }
+    return withSymbol(signed(to - from, decimals), reading);
+  }
+
+  private static String withSymbol(String number, Unit unit) {
+    String symbol = unit.symbol();
+    return symbol.isEmpty() || symbol.equals("SG") ? number : number + " " + symbol;
   }
 
   private static String signed(double value, int decimals) {
-    return String.format(Locale.ROOT, "%+." + decimals + "f", value);
+    String number = String.format(Locale.ROOT, "%+." + decimals + "f", value);
+    return number.matches("[+-][0.]*")
+        ? "less than " + BigDecimal.ONE.movePointLeft(decimals).toPlainString()
+        : number;
   }
 
-  /// Hours and minutes: `3:05`.
+  /// The unit a difference of this figure is read in.
+  private Optional<Unit> spanUnit(String key) {
+    return inside(key)
+        .map(
+            unit ->
+                unit.quantity() == Quantity.TEMPERATURE_DIFFERENCE
+                    ? degree(units.unit(Quantity.TEMPERATURE).symbol())
+                    : units.unit(unit.quantity()));
+  }
+
+  /// Degrees as the reader's thermometer counts them, not kelvin.
+  private static Unit degree(String symbol) {
+    return Unit.known(Quantity.TEMPERATURE_DIFFERENCE, symbol);
+  }
+
+  /// Half the width of a band, in the reader's unit without its symbol: the "give or take".
+  public String giveOrTake(String key, Band band) {
+    Optional<Unit> inside = inside(key);
+    if (inside.isEmpty() || !Double.isFinite(band.giveOrTake())) {
+      return "";
+    }
+    Unit reading = units.unit(inside.get().quantity());
+    double low = reading.fromInside(inside.get().toInside(band.low()));
+    double high = reading.fromInside(inside.get().toInside(band.high()));
+    // Never "0": at least one step of the last decimal shown.
+    double least = Math.pow(10, -reading.decimals());
+    double half = Math.max(least, Math.abs(high - low) / 2);
+    return String.format(Locale.ROOT, "%." + reading.decimals() + "f", half);
+  }
+
+  /// A deviation in the reader's unit: `1 L`, `2 °F`, `10 points` of duty.
+  public String span(String key, double span) {
+    Optional<Unit> unit = spanUnit(key);
+    if (unit.isEmpty()) {
+      return String.format(Locale.ROOT, "%.3g", span);
+    }
+    double number = spanNumber(key, span);
+    String plain =
+        new BigDecimal(number)
+            .round(new MathContext(3, RoundingMode.HALF_UP))
+            .stripTrailingZeros()
+            .toPlainString();
+    return key.startsWith("duty") ? plain + " points" : plain + " " + unit.get().symbol();
+  }
+
+  /// A deviation of about this size that is round in the reader's unit: 1 L becomes 0.25 US gal.
+  public double round(String key, double span) {
+    double number = spanNumber(key, span);
+    double power = Math.pow(10, Math.floor(Math.log10(number)));
+    double best = power;
+    for (double step : new double[] {1, 2, 2.5, 5, 10}) {
+      if (Math.abs(Math.log(step * power / number)) < Math.abs(Math.log(best / number))) {
+        best = step * power;
+      }
+    }
+    return span * best / number;
+  }
+
+  /// The largest deviation of one digit in the reader's unit that is no larger than this.
+  double roundDown(String key, double span) {
+    double number = spanNumber(key, span);
+    double power = Math.pow(10, Math.floor(Math.log10(number) + 1e-9));
+    return span * Math.floor(number / power + 1e-9) * power / number;
+  }
+
+  private double spanNumber(String key, double span) {
+    return spanUnit(key)
+        .map(unit -> unit.fromInside(inside(key).orElseThrow().toInside(span)))
+        .orElse(span);
+  }
+
+  /// A time span in words: `25 min`, `3 h 5 min`.
+  private static String timeSpan(double sec) {
+    long minutes = Math.round(sec / SEC_PER_MIN);
+    if (minutes <= 90) {
+      return minutes + " min";
+    }
+    return minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+  }
+
+  /// A point of the day in hours and minutes: `3:05`.
   public static String clock(double sec) {
     long minutes = Math.round(sec / SEC_PER_MIN);
     return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
@@ -94,19 +188,10 @@ public final class Shown {
     for (Note note : notes) {
       text.append(note.words());
       if (note.hasFigure()) {
-        text.append(level(note));
+        text.append(value(note.key(), note.band().middle()));
       }
     }
     return text.toString();
-  }
-
-  /// Heights in a kettle are read in centimetres, whatever lengths are read in elsewhere.
-  private String level(Note note) {
-    double middle = note.band().middle();
-    boolean small = note.key().endsWith("M") && Math.abs(middle) < 1;
-    return small
-        ? String.format(Locale.ROOT, "%.0f cm", middle * CM_PER_M)
-        : value(note.key(), middle);
   }
 
   /// A share as odds in plain words: `3 days in 10`.

@@ -10,15 +10,21 @@ import gylebook.science.AtomicWeights;
 import gylebook.science.Attenuation;
 import gylebook.science.Balling;
 import gylebook.science.BedFlow;
+import gylebook.science.BeerAge;
+import gylebook.science.BeerGas;
 import gylebook.science.BeerRefractometer;
 import gylebook.science.BetaAmylase;
 import gylebook.science.BitternessUnits;
 import gylebook.science.Boil;
 import gylebook.science.BoilingRise;
 import gylebook.science.Brandam2003;
+import gylebook.science.Breaker;
 import gylebook.science.BrewhouseYield;
 import gylebook.science.Calibration;
+import gylebook.science.CarbonDioxide;
 import gylebook.science.CarbonateWater;
+import gylebook.science.Carbonation;
+import gylebook.science.CarbonationTime;
 import gylebook.science.Chiller;
 import gylebook.science.ChipThermometer;
 import gylebook.science.Circuit;
@@ -32,6 +38,9 @@ import gylebook.science.Dilution;
 import gylebook.science.DimethylSulfide;
 import gylebook.science.Dissociation;
 import gylebook.science.Doubt;
+import gylebook.science.Drain;
+import gylebook.science.DraughtLine;
+import gylebook.science.DryHop;
 import gylebook.science.Element;
 import gylebook.science.EthanolWater;
 import gylebook.science.Evaporation;
@@ -44,6 +53,7 @@ import gylebook.science.FirstWort;
 import gylebook.science.FoodEnergy;
 import gylebook.science.GeeRamirez1988;
 import gylebook.science.Gelatinisation;
+import gylebook.science.HenryIapws2004;
 import gylebook.science.HoldingPower;
 import gylebook.science.HopAge;
 import gylebook.science.HopIsomerisation;
@@ -52,9 +62,11 @@ import gylebook.science.HopUtilisation;
 import gylebook.science.HoseHeat;
 import gylebook.science.Humulinone;
 import gylebook.science.Hydrometer;
+import gylebook.science.KegPressure;
 import gylebook.science.LatentHeat;
 import gylebook.science.Lauter;
 import gylebook.science.Levels;
+import gylebook.science.LiftFrequency;
 import gylebook.science.Lifting;
 import gylebook.science.MaltHeat;
 import gylebook.science.MashPh;
@@ -64,17 +76,22 @@ import gylebook.science.NbsC440Scale;
 import gylebook.science.Ntc;
 import gylebook.science.Overflow;
 import gylebook.science.Oxygen;
+import gylebook.science.Pasteurisation;
 import gylebook.science.Pitching;
 import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
 import gylebook.science.Pt100;
+import gylebook.science.Purge;
 import gylebook.science.Radiation;
 import gylebook.science.RefractometerRegression;
 import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
+import gylebook.science.RoomGas;
 import gylebook.science.Salt;
+import gylebook.science.Sanitiser;
 import gylebook.science.Saturation;
 import gylebook.science.Scald;
+import gylebook.science.SealedPackage;
 import gylebook.science.SensorLag;
 import gylebook.science.ShortPlatoScale;
 import gylebook.science.Shrinkage;
@@ -91,6 +108,7 @@ import gylebook.science.Thermometers;
 import gylebook.science.WallHeat;
 import gylebook.science.WaterDensity;
 import gylebook.science.WaterHeat;
+import gylebook.science.WaterViscosity;
 import gylebook.science.WortDensity;
 import gylebook.science.WortHeat;
 import gylebook.science.WortViscosity;
@@ -111,15 +129,21 @@ final class Phenomena {
     Attenuation.class,
     Balling.class,
     BedFlow.class,
+    BeerAge.class,
+    BeerGas.class,
     BeerRefractometer.class,
     BetaAmylase.class,
     BitternessUnits.class,
     Boil.class,
     BoilingRise.class,
     Brandam2003.class,
+    Breaker.class,
     BrewhouseYield.class,
     Calibration.class,
+    CarbonDioxide.class,
     CarbonateWater.class,
+    Carbonation.class,
+    CarbonationTime.class,
     Chiller.class,
     ChipThermometer.class,
     Circuit.class,
@@ -133,6 +157,9 @@ final class Phenomena {
     DimethylSulfide.class,
     Dissociation.class,
     Doubt.class,
+    Drain.class,
+    DraughtLine.class,
+    DryHop.class,
     Element.class,
     EthanolWater.class,
     Evaporation.class,
@@ -145,6 +172,7 @@ final class Phenomena {
     FoodEnergy.class,
     GeeRamirez1988.class,
     Gelatinisation.class,
+    HenryIapws2004.class,
     HoldingPower.class,
     HopAge.class,
     HopIsomerisation.class,
@@ -153,9 +181,11 @@ final class Phenomena {
     HoseHeat.class,
     Humulinone.class,
     Hydrometer.class,
+    KegPressure.class,
     LatentHeat.class,
     Lauter.class,
     Levels.class,
+    LiftFrequency.class,
     Lifting.class,
     MaltHeat.class,
     MashPh.class,
@@ -165,17 +195,22 @@ final class Phenomena {
     Ntc.class,
     Overflow.class,
     Oxygen.class,
+    Pasteurisation.class,
     Pitching.class,
     PlatoScale.class,
     PotentialExtract.class,
     Pt100.class,
+    Purge.class,
     Radiation.class,
     RefractometerRegression.class,
     RelayTest.class,
     ResidualAlkalinity.class,
+    RoomGas.class,
     Salt.class,
+    Sanitiser.class,
     Saturation.class,
     Scald.class,
+    SealedPackage.class,
     SensorLag.class,
     ShortPlatoScale.class,
     Shrinkage.class,
@@ -192,6 +227,7 @@ final class Phenomena {
     WallHeat.class,
     WaterDensity.class,
     WaterHeat.class,
+    WaterViscosity.class,
     WortDensity.class,
     WortHeat.class,
     WortViscosity.class,

@@ -17,7 +17,8 @@ class EveryRowTest {
           ChemistryReferenceTest.checks(),
           RigReferenceTest.checks(),
           ChillerReferenceTest.checks(),
-          RigPropertiesReferenceTest.checks());
+          RigPropertiesReferenceTest.checks(),
+          ColdReferenceTest.checks());
 
   /// Sections of rig.csv that belong to filters, scores and field protocols, which are not built.
   private static final Set<Character> LATER_SECTIONS = Set.of('G', 'H', 'I');
@@ -31,6 +32,12 @@ class EveryRowTest {
   @Test
   void everyRowOfTheHotSideIsAnswered() {
     assertThat(ReferenceRows.of("hot-side.csv").stream().filter(row -> !claimed(row)).toList())
+        .isEmpty();
+  }
+
+  @Test
+  void everyRowOfTheColdSideIsAnswered() {
+    assertThat(ReferenceRows.of("cold-side.csv").stream().filter(row -> !claimed(row)).toList())
         .isEmpty();
   }
 

@@ -1,0 +1,33 @@
+package gylebook.science;
+
+/// How sticky water is.
+public final class WaterViscosity {
+  private static final double[] SIZES = {280.68, 511.45, 61.131, 0.45903};
+  private static final double[] POWERS = {-1.9, -7.7, -19.6, -40.0};
+  private static final double ZERO_KELVIN = 273.15;
+  private static final double SCALE_KELVIN = 300;
+
+  private WaterViscosity() {}
+
+  /// Viscosity of water near one atmosphere.
+  ///
+  /// `mu = 1e-6 sum a_i (T/300)^b_i`
+  ///
+  /// - Valid: 0 to 100 C; refused outside.
+  /// - Source: the equation for 0.1 MPa of the IAPWS, from memory; checked against a steam library.
+  @Reckoned(
+      name = "water-viscosity",
+      says = "How viscous water is.",
+      equation = "mu = 1e-6 sum a_i (T/300)^b_i",
+      range = "0 to 100 C near one atmosphere; refused outside")
+  @Source(key = "iapws-viscosity", trust = Trust.MEMORY)
+  public static double waterPaSec(double waterC) {
+    Require.within("water temperature in C", waterC, 0, 100);
+    double reduced = (waterC + ZERO_KELVIN) / SCALE_KELVIN;
+    double sum = 0;
+    for (int i = 0; i < SIZES.length; i++) {
+      sum += SIZES[i] * Math.pow(reduced, POWERS[i]);
+    }
+    return 1e-6 * sum;
+  }
+}

@@ -61,10 +61,12 @@ function sentence(said) {
 function show(said, focusSlot) {
   replace(document.getElementById("papers"), said.papers);
   replace(document.getElementById("rig-papers"), said.rig);
-  if (focusSlot) {
-    [...gyle.querySelectorAll(".slot")].find((s) => s.dataset.slot === focusSlot)?.focus();
-  }
+  if (focusSlot) focusOn(focusSlot, gyle);
   forecast();
+}
+
+function focusOn(name, within) {
+  [...within.querySelectorAll(".slot")].find((s) => s.dataset.slot === name)?.focus();
 }
 
 /** Keeps open what the reader had opened. */
@@ -113,13 +115,18 @@ function edit(slot) {
     if (field.value === slot.dataset.typed) return close();
     done.disabled = true;
     const label = slot.getAttribute("aria-label").split(":")[0];
-    const answer = await post(
-      `/api/gyles/${gyle.dataset.gyle}/fill`,
-      { of: slot.dataset.of, slot: slot.dataset.slot, typed: field.value, hint: label },
-      `${name}-${field.value}`,
-    );
+    const newcomer = document.getElementById("newcomer");
+    const body = { of: slot.dataset.of, slot: slot.dataset.slot, typed: field.value, hint: label };
+    const asked = slot.dataset.of === "newcomer";
+    if (asked) body.answers = newcomer.dataset.answers;
+    const path = asked ? "/api/newcomer" : `/api/gyles/${gyle.dataset.gyle}/fill`;
+    const answer = await post(path, body, `${name}-${field.value}`);
     done.disabled = false;
-    if (answer.ok) {
+    if (answer.ok && asked) {
+      newcomer.dataset.answers = answer.said.answers;
+      newcomer.innerHTML = answer.said.words;
+      focusOn(slot.dataset.slot, newcomer);
+    } else if (answer.ok) {
       say("Saved.");
       show(answer.said, slot.dataset.slot);
     } else if (answer.status === 409) {
@@ -212,8 +219,8 @@ async function* lines(answer) {
 
 // ---- the rest of the page ----
 
-async function act(path, done) {
-  const answer = await post(path, {});
+async function act(path, done, body = {}) {
+  const answer = await post(path, body);
   if (answer.said.papers) show(answer.said);
   say(answer.ok ? done : sentence(answer.said), !answer.ok);
 }
@@ -340,7 +347,10 @@ document.addEventListener("click", (event) => {
   else if (at.id === "fix") {
     act(`/api/gyles/${gyle.dataset.gyle}/fix`, "This is the plan of the day now; it is kept as it is.");
   } else if (at.dataset.set) units({ quantity: "", symbol: at.dataset.set });
-  else if (at.id === "keys") keys();
+  else if (at.id === "use-rig") {
+    const answers = document.getElementById("newcomer").dataset.answers;
+    act(`/api/gyles/${gyle.dataset.gyle}/newcomer`, "This gyle is brewed on your rig now.", { answers });
+  } else if (at.id === "keys") keys();
 });
 
 document.addEventListener("change", async (event) => {

@@ -3,7 +3,9 @@ package gylebook.web;
 import gylebook.brewday.Book;
 import gylebook.brewday.Gyle;
 import gylebook.recipe.Recipe;
+import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
+import gylebook.telling.NewcomerWords;
 import gylebook.telling.RecipeWords;
 import gylebook.telling.RigWords;
 import gylebook.telling.Section;
@@ -84,7 +86,9 @@ final class GylePage {
             .formatted(Html.escaped(gyle.gyleId())));
     html.append("<div id=\"forecast\"></div><div id=\"rig-papers\">")
         .append(rig(book, gyle, papers))
-        .append("</div></div>")
+        .append("</div>")
+        .append(describing(book.units()))
+        .append("</div>")
         .append(carrying(gyle))
         .append(reading(book.units()));
     return Html.page(gyle.name(), html.toString());
@@ -130,6 +134,25 @@ final class GylePage {
         + "</summary>"
         + Html.form("rig", RigWords.of(rig, book.units()))
         + "</details></section>";
+  }
+
+  /// The questions to somebody whose rig is not known yet.
+  private static String describing(ReadingUnits units) {
+    Newcomer usual = Newcomer.usual();
+    return "<section id=\"describe\"><h2>Your own rig</h2><details><summary>Describe it in two"
+        + " minutes</summary><p>Say what you know. Everything else starts as an assumption with an"
+        + " honest doubt; what would pay most to measure is listed with the forecast.</p>"
+        + "<div id=\"newcomer\" data-answers=\""
+        + Html.escaped(Said.JSON.writeValueAsString(usual))
+        + "\">"
+        + newcomer(usual, units)
+        + "</div><p><button type=\"button\" id=\"use-rig\">Use this rig for this gyle</button></p>"
+        + "</details></section>";
+  }
+
+  /// A newcomer's answers in their sentences.
+  static String newcomer(Newcomer newcomer, ReadingUnits units) {
+    return Html.form("newcomer", NewcomerWords.of(newcomer, units));
   }
 
   private static String carrying(Gyle gyle) {

@@ -28,6 +28,7 @@ public final class PageServer {
   private PageServer(Desk desk, Papers papers) {
     GyleRoutes gyles = new GyleRoutes(desk, papers);
     FileRoutes files = new FileRoutes(desk, papers);
+    NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
     this.javalin =
         Javalin.create(
             config -> {
@@ -36,6 +37,7 @@ public final class PageServer {
               config.routes.before(Door::guard);
               gyles.register(config.routes);
               files.register(config.routes);
+              newcomers.register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(
                   "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));

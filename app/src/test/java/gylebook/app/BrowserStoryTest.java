@@ -200,6 +200,25 @@ class BrowserStoryTest {
   }
 
   @Test
+  void aNewcomerDescribesARigAndTheForecastIsForIt() {
+    try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      page.locator("#describe summary").click();
+      page.locator("#newcomer .slot[data-slot='name']").click();
+      page.locator("#newcomer .editing input").fill("the blue pot");
+      page.locator("#newcomer .editing input").press("Enter");
+      page.locator("#newcomer .slot[data-slot='place']").click();
+      page.locator("#newcomer .editing select").selectOption("in the kettle");
+      page.locator("#newcomer .editing button[type=submit]").click();
+      page.locator("#use-rig").click();
+
+      assertThat(page.locator("#rig h2")).containsText("the blue pot");
+      assertThat(page.locator("#undo")).containsText("the blue pot");
+    }
+  }
+
+  @Test
   void theNewestEditWins() {
     try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
       Page page = opened(context, "gyles/bitter");

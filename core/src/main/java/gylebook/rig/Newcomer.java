@@ -57,6 +57,24 @@ public record Newcomer(
     Limits.within("The keg", kegL, 1, 1000, "L");
   }
 
+  /// Where the questions start: an ordinary kettle in an ordinary kitchen.
+  public static Newcomer usual() {
+    return new Newcomer(
+        "my kettle",
+        35,
+        2500,
+        230,
+        230,
+        100,
+        true,
+        1.5,
+        0.0127,
+        Probe.Place.SUCTION,
+        Chiller.Kind.COUNTERFLOW,
+        30,
+        19);
+  }
+
   /// The rig that this describes.
   public Rig rig() {
     return new Rig(

@@ -3,6 +3,7 @@ package gylebook.telling;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Other;
 import gylebook.recipe.Recipe;
+import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
@@ -66,6 +67,17 @@ public final class Filling {
       return unknown(slot, typed);
     }
     return filled(typed, () -> changed(rig, slot, typed, units));
+  }
+
+  /// Fills an answer of a newcomer.
+  ///
+  /// @param slot as named by [NewcomerWords]
+  public static Filled<Newcomer> newcomer(
+      Newcomer newcomer, String slot, String typed, ReadingUnits units) {
+    if (!slots(NewcomerWords.of(newcomer, units)).contains(slot)) {
+      return unknown(slot, typed);
+    }
+    return filled(typed, () -> changed(newcomer, slot, typed, units));
   }
 
   @FunctionalInterface

@@ -98,6 +98,29 @@ class FillingTest {
   }
 
   @Test
+  void aNewcomerAnswersInAnyUnitAndGetsTheRigTheyDescribed() {
+    Newcomer newcomer = Newcomer.usual();
+    for (ReadingUnits units : SETS) {
+      for (Piece.Slot slot : slots(NewcomerWords.of(newcomer, units))) {
+        assertThat(Filling.newcomer(newcomer, slot.slot(), slot.shown(), units))
+            .as(slot.slot())
+            .isEqualTo(new Filled.Done<>(newcomer));
+      }
+    }
+    newcomer = done(Filling.newcomer(newcomer, "kettleL", "10 gal", ReadingUnits.US));
+    newcomer = done(Filling.newcomer(newcomer, "place", "in the kettle", ReadingUnits.US));
+    newcomer = done(Filling.newcomer(newcomer, "pump", "no", ReadingUnits.US));
+
+    // US gallon, 231 cubic inches: 3.785411784 L (NIST Handbook 44, appendix C).
+    assertThat(newcomer.rig().kettle().brimL())
+        .isCloseTo(37.85411784, org.assertj.core.data.Offset.offset(1e-6));
+    assertThat(newcomer.rig().probes().getFirst().place()).isEqualTo(Probe.Place.KETTLE);
+    assertThat(newcomer.rig().loop().present()).isFalse();
+    assertThat(Filling.newcomer(newcomer, "kettleL", "2 L", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Unclear.class);
+  }
+
+  @Test
   void noSlotIsNamedTwice() {
     for (Recipe recipe : RECIPES) {
       assertThat(slots(RecipeWords.of(recipe, ReadingUnits.METRIC)))

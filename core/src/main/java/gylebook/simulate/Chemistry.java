@@ -120,8 +120,10 @@ final class Chemistry {
   }
 
   /// Heat dose of what comes back through the hose, in minutes at 60 C.
-  static double doseMin(double stepSec, double hoseC) {
-    return DOSE.at(hoseC) * stepSec;
+  ///
+  /// Simpson's rule: the dose doubles every 2 K, and after a switch the hose warms fast.
+  static double doseMin(double stepSec, double startC, double endC) {
+    return (DOSE.at(startC) + 4 * DOSE.at((startC + endC) / 2) + DOSE.at(endC)) / 6 * stepSec;
   }
 
   /// The fastest thing that is going on, so that a step does not run past it.

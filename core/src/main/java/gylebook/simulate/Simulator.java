@@ -227,7 +227,7 @@ public final class Simulator {
     Chemistry.hops(state, stepSec, kettleMidC);
     Chemistry.sulfide(state, stepSec, kettleMidC, steamKgPerSec);
     if (leg.pump() != Leg.Pump.OFF && member.hasPump) {
-      state.loopDoseMin += Chemistry.doseMin(stepSec, state.hoseC);
+      state.loopDoseMin += Chemistry.doseMin(stepSec, before.hose, state.hoseC);
     }
     double steamKg = Math.min(steamKgPerSec * stepSec, 0.5 * state.waterKg);
     state.waterKg -= steamKg;

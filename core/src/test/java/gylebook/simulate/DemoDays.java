@@ -1,0 +1,52 @@
+package gylebook.simulate;
+
+import gylebook.plan.Demo;
+import gylebook.plan.Planned;
+import gylebook.plan.Planner;
+import gylebook.recipe.Recipe;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Rig;
+import java.util.List;
+
+/// The days of the two invented beers, member by member, for tests and measurements.
+public final class DemoDays {
+  private DemoDays() {}
+
+  /// The copper bitter in the metric household: pump, counterflow chiller, a stand.
+  public static BrewDay household() {
+    return planned(Demo.copperBitter(), DemoRigs.household());
+  }
+
+  /// The wheat beer in the small flat: no pump, a coil.
+  public static BrewDay flat() {
+    return planned(Demo.wheatBeer(), DemoRigs.smallFlat());
+  }
+
+  private static BrewDay planned(Recipe recipe, Rig rig) {
+    Planned planned = Planner.plan(recipe, rig, 1, Planner.USUAL_SEED, () -> false, _ -> {});
+    if (planned instanceof Planned.Feasible feasible) {
+      return new BrewDay(recipe, rig, feasible.plan().settings());
+    }
+    throw new AssertionError("the demo can be brewed");
+  }
+
+  /// One member's day, ready to run.
+  ///
+  /// @param member what the rig is in this member
+  /// @param actions what is done
+  /// @param start the filled kettle
+  public record Ready(Member member, List<Action> actions, BrewState start) {}
+
+  /// Draws one member; -1 is the day without luck.
+  public static Ready ready(BrewDay day, long seed, int number) {
+    Doubts doubts = new Doubts(seed);
+    doubts.turnTo(number);
+    Member member = new Member();
+    Lots lots = new Lots();
+    member.read(day.rig(), doubts);
+    lots.read(day.recipe(), day.settings(), doubts);
+    BrewState start = new BrewState();
+    Deeds.fill(start, day.settings().liquorL() * lots.liquorFactor, member.tapC);
+    return new Ready(member, List.copyOf(day.actions(member, lots)), start);
+  }
+}

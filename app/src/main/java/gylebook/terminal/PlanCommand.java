@@ -5,6 +5,7 @@ import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
+import gylebook.telling.Finish;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -75,6 +77,12 @@ public final class PlanCommand implements Callable<Integer> {
   private boolean overwrite;
 
   @Option(
+      names = "--done-by",
+      paramLabel = "HOUR",
+      description = "Say when to begin to be done by this hour: 18:00.")
+  private @Nullable String doneBy;
+
+  @Option(
       names = "--units",
       paramLabel = "SET",
       description = "Read in: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
@@ -93,6 +101,11 @@ public final class PlanCommand implements Callable<Integer> {
     PrintWriter out = line.getOut();
     if (days < 1 || days > MOST_DAYS) {
       return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
+    }
+    if (doneBy != null && Finish.hour(doneBy).isEmpty()) {
+      return refused(
+          line.getErr(),
+          "--done-by is '" + doneBy + "'; it must be an hour of the day, like 18:00.");
     }
     if (overwrite && sheet == null) {
       return refused(line.getErr(), "--overwrite belongs to --sheet; there is no sheet to write.");
@@ -118,6 +131,7 @@ public final class PlanCommand implements Callable<Integer> {
   private int planned(Recipe wanted, Rig on, PrintWriter out, PrintWriter err) {
     Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
     out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
+    begin(planned, json ? err : out);
     out.flush();
     if (!(planned instanceof Planned.Feasible(Plan plan))) {
       if (sheet != null) {
@@ -127,6 +141,15 @@ public final class PlanCommand implements Callable<Integer> {
       return IMPOSSIBLE;
     }
     return sheet == null ? FEASIBLE : pinned(plan, sheet, err);
+  }
+
+  private void begin(Planned planned, PrintWriter to) {
+    Optional.ofNullable(doneBy)
+        .flatMap(Finish::hour)
+        .map(end -> Finish.says(planned, end))
+        .filter(says -> !says.isEmpty())
+        .ifPresent(to::println);
+    to.flush();
   }
 
   private int pinned(Plan plan, Path to, PrintWriter err) {

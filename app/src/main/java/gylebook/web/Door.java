@@ -13,6 +13,10 @@ final class Door {
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
           + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+  /// For the wall sheet, whose style stands in the page itself.
+  static final String SHEET =
+      "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'";
+
   private Door() {}
 
   static void guard(Context context) {

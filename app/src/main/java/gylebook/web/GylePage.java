@@ -76,7 +76,8 @@ final class GylePage {
       html.append("<a href=\"#%s\">%s</a> ".formatted(part.getFirst(), part.getLast()));
     }
     html.append("</nav><div id=\"gyle\" data-gyle=\"%s\">".formatted(Html.escaped(gyle.gyleId())))
-        .append("<p class=\"expect\" id=\"expect\"></p><p id=\"state\" role=\"status\"></p>")
+        .append("<p class=\"expect\" id=\"expect\"></p><p><label>Done by <input id=\"done-by\"")
+        .append(" type=\"time\"></label></p><p id=\"state\" role=\"status\"></p>")
         .append("<progress id=\"progress\" max=\"100\" value=\"0\" aria-label=\"Forecast\" hidden>")
         .append("</progress><div id=\"papers\">")
         .append(words(book, gyle, papers))
@@ -157,8 +158,11 @@ final class GylePage {
 
   private static String carrying(Gyle gyle) {
     String at = "/gyles/" + Html.escaped(gyle.gyleId());
+    String fixed =
+        gyle.plan().isPresent() ? "<a href=\"%s/plan\">The plan of the day</a> ".formatted(at) : "";
     return "<section id=\"carry\"><h2>To carry away</h2><p>"
         + "<button type=\"button\" id=\"fix\">Make this the plan of the day</button> "
+        + fixed
         + "<a href=\"%s/sheet\">Wall sheet to print</a> ".formatted(at)
         + "<a href=\"%s/recipe.json\">Recipe, own file</a> ".formatted(at)
         + "<a href=\"%s/standard\">Recipe by the open standard</a> ".formatted(at)

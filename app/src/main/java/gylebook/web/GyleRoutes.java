@@ -3,6 +3,7 @@ package gylebook.web;
 import gylebook.brewday.Command;
 import gylebook.brewday.Gyle;
 import gylebook.journal.Journal;
+import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
@@ -10,9 +11,14 @@ import gylebook.rig.Rig;
 import gylebook.simulate.Engine;
 import gylebook.telling.Filled;
 import gylebook.telling.Filling;
+import gylebook.telling.Finish;
+import gylebook.telling.Report;
+import gylebook.telling.WallSheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -35,6 +41,8 @@ final class GyleRoutes {
     routes.get("/", context -> context.html(GylePage.list(desk.book(), papers)));
     routes.get("/gyles/{gyleId}", this::page);
     routes.get("/gyles/{gyleId}/forecast", this::whole);
+    routes.get("/gyles/{gyleId}/plan", this::fixed);
+    routes.get("/gyles/{gyleId}/sheet", this::sheet);
     routes.get("/api/gyles/{gyleId}/forecast", this::stream);
     routes.post("/api/gyles/{gyleId}/fill", this::fill);
     routes.post("/api/gyles/{gyleId}/undo", context -> write(context, new Command.Undo()));
@@ -58,6 +66,25 @@ final class GyleRoutes {
               String html = Pages.forecast(now(gyle), desk.book().units());
               context.html(
                   Html.page(gyle.name(), "<h1>" + Html.escaped(gyle.name()) + "</h1>" + html));
+            });
+  }
+
+  private void sheet(Context context) {
+    found(context)
+        .ifPresent(
+            gyle -> {
+              if (now(gyle) instanceof Planned.Feasible(Plan plan)) {
+                // The sheet brings its own style along, because it is also a file to carry away.
+                context.header("Content-Security-Policy", Door.SHEET);
+                context.html(WallSheet.html(plan, desk.book().units()));
+              } else {
+                context.status(HttpStatus.UNPROCESSABLE_CONTENT);
+                context.html(
+                    Html.page(
+                        gyle.name(),
+                        "<h1>No sheet</h1><p>It cannot be brewed as wanted; the gyle's page says what"
+                            + " stands in the way.</p>"));
+              }
             });
   }
 
@@ -93,12 +120,21 @@ final class GyleRoutes {
             gyle.lastSeq(),
             days,
             days == Planner.USUAL_DAYS,
-            Pages.expect(planned, desk.book().units()),
+            expect(planned, doneBy(context)),
             Pages.forecast(planned, desk.book().units()));
       }
     } catch (CancellationException _) {
       lines.overtaken();
     }
+  }
+
+  private String expect(Planned planned, Optional<LocalTime> doneBy) {
+    String begin = doneBy.map(end -> " " + Finish.says(planned, end)).orElse("");
+    return Pages.expect(planned, desk.book().units()) + Html.escaped(begin);
+  }
+
+  private static Optional<LocalTime> doneBy(Context context) {
+    return Optional.ofNullable(context.queryParam("doneBy")).flatMap(Finish::hour);
   }
 
   private void fill(Context context) {
@@ -134,7 +170,36 @@ final class GyleRoutes {
   }
 
   private void fix(Context context) {
-    write(context, new Command.FixPlan(Engine.REVISION, Planner.USUAL_SEED, Planner.USUAL_DAYS));
+    found(context)
+        .ifPresent(
+            gyle -> {
+              String report = Report.text(now(gyle), desk.book().units());
+              write(
+                  context,
+                  new Command.FixPlan(
+                      Engine.REVISION, Planner.USUAL_SEED, Planner.USUAL_DAYS, report));
+            });
+  }
+
+  /// What the plan of the day said when it was fixed, whatever was changed since.
+  private void fixed(Context context) {
+    found(context)
+        .flatMap(Gyle::plan)
+        .ifPresentOrElse(
+            plan ->
+                context.html(
+                    Html.page(
+                        "The plan of the day",
+                        "<h1>The plan of the day</h1><p>Fixed at %s with engine %s, from %d days.</p><pre>%s</pre>"
+                            .formatted(
+                                plan.at().truncatedTo(ChronoUnit.MINUTES),
+                                Html.escaped(plan.engine()),
+                                plan.days(),
+                                Html.escaped(plan.report())))),
+            () -> {
+              context.status(HttpStatus.NOT_FOUND);
+              context.result("No plan of the day has been fixed for this gyle.");
+            });
   }
 
   private void units(Context context) {

@@ -291,6 +291,40 @@ class PageStoryTest {
   }
 
   @Test
+  void theWallSheetIsServedAndAnHourToBeginIsSaid() throws IOException, InterruptedException {
+    HttpResponse<String> sheet = got("/gyles/bitter/sheet");
+    assertThat(sheet.statusCode()).isEqualTo(200);
+    assertThat(sheet.body()).contains("October bitter").doesNotContain("<script");
+    assertThat(got("/api/gyles/bitter/forecast?doneBy=18:00").body())
+        .contains("To be done by 18:00, begin at");
+  }
+
+  @Test
+  void theFixedPlanSaysWhatItSaidWhateverIsChangedLater() throws IOException, InterruptedException {
+    assertThat(got("/gyles/bitter/plan").statusCode()).isEqualTo(404);
+    assertThat(post("/api/gyles/bitter/fix", seen("bitter"), "{}").statusCode()).isEqualTo(200);
+    String before = got("/gyles/bitter/plan").body();
+    fill("aim.lengthL", "12 L");
+
+    assertThat(before).contains("October bitter").contains("20.0 L");
+    assertThat(got("/gyles/bitter/plan").body()).isEqualTo(before);
+    assertThat(got("/gyles/bitter").body()).contains("The plan of the day</a>");
+  }
+
+  @Test
+  void hostileNamesStayWords() throws IOException, InterruptedException {
+    String hostile = "<img src=x onerror=alert(1)>";
+    for (String slot : List.of("name", "wanted", "grist.0.name", "hops.0.name", "notes")) {
+      assertThat(fill(slot, hostile).statusCode()).as(slot).isEqualTo(200);
+    }
+    for (String path :
+        List.of("/", "/gyles/bitter", "/gyles/bitter/forecast", "/gyles/bitter/sheet")) {
+      assertThat(got(path).body()).as(path).doesNotContain("<img");
+    }
+    assertThat(got("/api/gyles/bitter/forecast").body()).doesNotContain("<img");
+  }
+
+  @Test
   void whatIsNotThereSaysSo() throws IOException, InterruptedException {
     assertThat(got("/gyles/stout").statusCode()).isEqualTo(404);
     assertThat(got("/api/gyles/stout/forecast").statusCode()).isEqualTo(404);

@@ -19,7 +19,7 @@ class EventFormTest {
           new Event.GyleOpened("Copper bitter", true),
           new Event.RecipeKept("{\"name\":\"Copper bitter\"}", "length 19 L to 21 L"),
           new Event.RigKept("{\"name\":\"Household\"}", "opened"),
-          new Event.PlanFixed(2, 3, "1", 20260314, 1000),
+          new Event.PlanFixed(2, 3, "1", 20260314, 1000, "20 L by noon"),
           new Event.UnitsChosen("TEMPERATURE", "\u00b0F"),
           new Event.Undone(17));
 

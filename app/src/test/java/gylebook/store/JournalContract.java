@@ -32,7 +32,7 @@ abstract class JournalContract {
   void whatWasAppendedIsReadBackInOrderWithBothTimes() {
     Journal journal = journal();
     Event opened = new Event.GyleOpened("Tea-break wheat \"nine\" \u2103 \uD83C\uDF3E", false);
-    Event fixed = new Event.PlanFixed(1, 2, "7", Long.MIN_VALUE, 1000);
+    Event fixed = new Event.PlanFixed(1, 2, "7", Long.MIN_VALUE, 1000, "line\nline");
     List<Entry> added = journal.append(addition("a", 0, opened, fixed));
 
     assertThat(journal.entries(0))

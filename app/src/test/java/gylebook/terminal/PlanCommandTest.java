@@ -151,4 +151,13 @@ class PlanCommandTest {
     assertThat(said.err()).contains("No sheet was written");
     assertThat(sheet).doesNotExist();
   }
+
+  @Test
+  void anHourToBeDoneByGivesAnHourToBegin() {
+    Said said = said("demo", "--days", "60", "--done-by", "18:00");
+    assertThat(said.out()).contains("To be done by 18:00, begin at 1");
+    Said wrong = said("demo", "--days", "60", "--done-by", "teatime");
+    assertThat(wrong.code()).isNotZero();
+    assertThat(wrong.err()).contains("teatime").contains("18:00");
+  }
 }

@@ -28,7 +28,8 @@ public sealed interface Command {
   /// @param engine revision of the model
   /// @param seed of the draws
   /// @param days how many are simulated
-  record FixPlan(String engine, long seed, int days) implements Command {}
+  /// @param report what the plan says, as the brewer reads it
+  record FixPlan(String engine, long seed, int days, String report) implements Command {}
 
   /// Read a quantity in a unit, or everything in a set.
   ///

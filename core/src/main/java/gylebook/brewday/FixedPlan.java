@@ -11,5 +11,6 @@ import java.time.Instant;
 /// @param engine revision of the model that made it
 /// @param seed of the draws
 /// @param days how many days were simulated
+/// @param report what it said, as the brewer read it
 public record FixedPlan(
-    long seq, Instant at, String recipe, String rig, String engine, long seed, int days) {}
+    long seq, Instant at, String recipe, String rig, String engine, long seed, int days, String report) {}

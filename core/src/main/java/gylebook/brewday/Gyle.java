@@ -103,7 +103,8 @@ public record Gyle(
             document(rigs, fixed.rigSeq()),
             fixed.engine(),
             fixed.seed(),
-            fixed.days());
+            fixed.days(),
+            fixed.report());
     return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan));
   }
 

@@ -21,14 +21,17 @@ public sealed interface Event {
   /// @param because what was changed, in words
   record RigKept(String document, String because) implements Event {}
 
-  /// A plan was made the plan of the day. It can be computed again from what is pinned here.
+  /// A plan was made the plan of the day. The same engine computes it again from what is pinned
+  /// here; what it said is kept as text, because engines change.
   ///
   /// @param recipeSeq entry of the recipe it was made of
   /// @param rigSeq entry of the rig it was made for
   /// @param engine revision of the model that made it
   /// @param seed of the draws
   /// @param days how many days were simulated
-  record PlanFixed(long recipeSeq, long rigSeq, String engine, long seed, int days)
+  /// @param report what the plan said, as the brewer read it
+  record PlanFixed(
+      long recipeSeq, long rigSeq, String engine, long seed, int days, String report)
       implements Event {}
 
   /// Somebody likes to read a quantity in this unit, or everything in this set.

@@ -79,7 +79,7 @@ class BookTest {
   void aFixedPlanKeepsItsPapersWhateverIsChangedOrStruckLater() {
     open();
     say("bitter", new Command.KeepRecipe("r1", "length"));
-    say("bitter", new Command.FixPlan("1", 7, 1000));
+    say("bitter", new Command.FixPlan("1", 7, 1000, "20 L at noon"));
     say("bitter", new Command.Undo());
     say("bitter", new Command.KeepRecipe("r2", "hops"));
 
@@ -87,6 +87,7 @@ class BookTest {
     assertThat(plan.recipe()).isEqualTo("r1");
     assertThat(plan.rig()).isEqualTo("g0");
     assertThat(plan.seed()).isEqualTo(7);
+    assertThat(plan.report()).isEqualTo("20 L at noon");
     assertThat(bitter().recipe().document()).isEqualTo("r2");
   }
 
@@ -124,7 +125,7 @@ class BookTest {
         List.of(
             new Command.KeepRecipe("r", "x"),
             new Command.KeepRig("g", "x"),
-            new Command.FixPlan("1", 1, 1),
+            new Command.FixPlan("1", 1, 1, ""),
             new Command.Undo())) {
       Verdict verdict = say("nowhere", command);
       assertThat(verdict).isInstanceOf(Verdict.Refused.class);
@@ -168,7 +169,7 @@ class BookTest {
       case 0 -> new Command.OpenGyle(paper, random.nextBoolean(), paper, paper);
       case 1 -> new Command.KeepRecipe(paper, "changed");
       case 2 -> new Command.KeepRig(paper, "changed");
-      case 3 -> new Command.FixPlan("1", random.nextLong(), 10);
+      case 3 -> new Command.FixPlan("1", random.nextLong(), 10, paper);
       case 4 -> new Command.ChooseUnits("", "us");
       default -> new Command.Undo();
     };

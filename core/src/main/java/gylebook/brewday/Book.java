@@ -125,7 +125,12 @@ public record Book(
   private static Verdict fix(Gyle gyle, Command.FixPlan fix) {
     return Verdict.accept(
         new Event.PlanFixed(
-            gyle.recipe().seq(), gyle.rig().seq(), fix.engine(), fix.seed(), fix.days(), fix.report()));
+            gyle.recipe().seq(),
+            gyle.rig().seq(),
+            fix.engine(),
+            fix.seed(),
+            fix.days(),
+            fix.report()));
   }
 
   private static Verdict undo(Gyle gyle) {

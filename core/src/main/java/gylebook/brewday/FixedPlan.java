@@ -13,4 +13,11 @@ import java.time.Instant;
 /// @param days how many days were simulated
 /// @param report what it said, as the brewer read it
 public record FixedPlan(
-    long seq, Instant at, String recipe, String rig, String engine, long seed, int days, String report) {}
+    long seq,
+    Instant at,
+    String recipe,
+    String rig,
+    String engine,
+    long seed,
+    int days,
+    String report) {}

@@ -30,8 +30,7 @@ public sealed interface Event {
   /// @param seed of the draws
   /// @param days how many days were simulated
   /// @param report what the plan said, as the brewer read it
-  record PlanFixed(
-      long recipeSeq, long rigSeq, String engine, long seed, int days, String report)
+  record PlanFixed(long recipeSeq, long rigSeq, String engine, long seed, int days, String report)
       implements Event {}
 
   /// Somebody likes to read a quantity in this unit, or everything in this set.

@@ -19,9 +19,7 @@ class FinishTest {
   /// Not in an initialiser: the planner's threads would wait for this class, and it for them.
   @BeforeAll
   static void plan() {
-    planned =
-        Planner.plan(
-            Demo.copperBitter(), DemoRigs.household(), 100, 1, () -> false, _ -> {});
+    planned = Planner.plan(Demo.copperBitter(), DemoRigs.household(), 100, 1, () -> false, _ -> {});
   }
 
   private static Band day() {

@@ -22,12 +22,13 @@ final class Forecasting {
   static Forecast of(BrewDay day, Ensemble ensemble, long seed) {
     Movers movers = new Movers(ensemble);
     List<Milestone> milestones = milestones(day, ensemble);
-    List<Figure> figures = new ArrayList<>();
-    for (Outcome outcome : Outcome.values()) {
-      if (outcome != Outcome.GAVE_UP) {
-        figures.add(figure(outcome, ensemble.outcome(outcome), movers));
-      }
-    }
+    // Figures do not look at each other, so they are the same in any order.
+    List<Figure> figures =
+        Arrays.stream(Outcome.values())
+            .parallel()
+            .filter(outcome -> outcome != Outcome.GAVE_UP)
+            .map(outcome -> figure(outcome, ensemble.outcome(outcome), movers))
+            .toList();
     List<Trace> traces = new ArrayList<>();
     for (DayLog.Line line : DayLog.Line.values()) {
       traces.add(trace(line, ensemble));

@@ -44,15 +44,14 @@ final class Casting {
     state.fermentableKg *= 1 - shareFrac;
   }
 
-  /// Cooling water as it leaves.
-  static double drainC(Member member, Flows flows, double wortC, boolean runningOff) {
+  /// How far the cooling water is warmed towards the wort: for the whole leg, as for 12 P.
+  static double drainShareFrac(Member member, Flows flows, boolean runningOff) {
     double extractFrac = 0.12;
     double wortJPerLK = Flows.wortJPerKgK(extractFrac) * WortDensity.wortKgPerL(extractFrac, 60);
     double passedWPerK =
         runningOff && member.chiller != gylebook.rig.Chiller.Kind.IMMERSION
             ? Chilling.passedWPerK(member, wortJPerLK)
             : flows.chillWPerK;
-    double shareFrac = passedWPerK / Chilling.waterWPerK(member);
-    return member.tapC + shareFrac * (wortC - member.tapC);
+    return passedWPerK / Chilling.waterWPerK(member);
   }
 }

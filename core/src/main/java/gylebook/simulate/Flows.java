@@ -40,6 +40,7 @@ final class Flows {
   double runOffKgPerSec;
   double bedHeadM;
   double chillWaterKgPerSec;
+  double drainShareFrac;
 
   /// Heat capacity of a kilogram of wort.
   static double wortJPerKgK(double extractFrac) {
@@ -115,6 +116,7 @@ final class Flows {
   private void chill(Member member, Leg leg, double wortJPerLK) {
     chillWPerK = 0;
     chillWaterKgPerSec = 0;
+    drainShareFrac = 0;
     if (!leg.chilling() || member.chiller == gylebook.rig.Chiller.Kind.NONE) {
       return;
     }
@@ -122,5 +124,6 @@ final class Flows {
     if (!leg.runOff()) {
       chillWPerK = Chilling.passedWPerK(member, wortJPerLK);
     }
+    drainShareFrac = Casting.drainShareFrac(member, this, leg.runOff());
   }
 }

@@ -292,7 +292,7 @@ public final class Simulator {
       log.breakM = levelM;
     }
     if (state.dutyFrac > 0.02) {
-      double coverM = Views.outsideM(state, member, flows) - member.elementTopM;
+      double coverM = levelM - Views.fallM(member, flows) - member.elementTopM;
       log.elementCoverM = Math.min(log.elementCoverM, coverM);
     }
     if (flows.loopLPerSec > 0) {
@@ -303,8 +303,8 @@ public final class Simulator {
       log.suctionM = Math.min(log.suctionM, npshM - member.wantedNpshM);
     }
     if (leg.chilling() && flows.chillWaterKgPerSec > 0) {
-      double wortC = state.kettleC;
-      log.drainC = Math.max(log.drainC, Casting.drainC(member, flows, wortC, leg.runOff()));
+      double overTapK = state.kettleC - member.tapC;
+      log.drainC = Math.max(log.drainC, member.tapC + flows.drainShareFrac * overTapK);
     }
   }
 }

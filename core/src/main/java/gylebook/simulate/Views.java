@@ -46,8 +46,12 @@ final class Views {
 
   /// Level round the bag, where the element is, while the pump draws it down.
   static double outsideM(BrewState state, Member member, Flows flows) {
-    double fallM = flows.bedHeadM * member.bedM2 / member.surfaceM2;
-    return restM(state, member) - fallM;
+    return restM(state, member) - fallM(member, flows);
+  }
+
+  /// How far the pump draws the level down round the bag.
+  static double fallM(Member member, Flows flows) {
+    return flows.bedHeadM * member.bedM2 / member.surfaceM2;
   }
 
   /// Specific gravity of a strength.

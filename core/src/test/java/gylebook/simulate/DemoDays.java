@@ -35,7 +35,15 @@ public final class DemoDays {
   /// @param member what the rig is in this member
   /// @param actions what is done
   /// @param start the filled kettle
-  public record Ready(Member member, List<Action> actions, BrewState start) {}
+  public record Ready(Member member, List<Action> actions, BrewState start) {
+    /// Another kettle filled alike, for another run.
+    public BrewState filled() {
+      BrewState state = new BrewState();
+      Deeds.fill(state, 1, start.kettleC);
+      state.waterKg = start.waterKg;
+      return state;
+    }
+  }
 
   /// Draws one member; -1 is the day without luck.
   public static Ready ready(BrewDay day, long seed, int number) {

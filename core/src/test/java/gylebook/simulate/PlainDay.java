@@ -26,12 +26,19 @@ public final class PlainDay {
   }
 
   private final Mover mover;
+  private final boolean tabled;
   private final Flows flows = new Flows();
   private int evaluations;
 
-  /// A day under this mover.
+  /// A day under this mover, every rate by its formula.
   public PlainDay(Mover mover) {
+    this(mover, false);
+  }
+
+  /// A day under this mover; with tables it is cheaper by what tables are worth.
+  public PlainDay(Mover mover, boolean tabled) {
     this.mover = mover;
+    this.tabled = tabled;
   }
 
   /// Runge's and Kutta's fourth order in steps of one length; the step that an event falls into is
@@ -138,7 +145,7 @@ public final class PlainDay {
     evaluations = 0;
     for (gylebook.simulate.Action action : actions) {
       switch (action) {
-        case Leg leg -> leg(leg, new PlainModel(member, hops), state);
+        case Leg leg -> leg(leg, new PlainModel(member, hops, tabled), state);
         case gylebook.simulate.Action.Deed deed -> deeds.apply(deed, state, member);
       }
       if (action instanceof Leg leg) {

@@ -12,11 +12,13 @@ import gylebook.science.HopIsomerisation;
 import gylebook.science.LatentHeat;
 import gylebook.science.WortDensity;
 import gylebook.science.WortViscosity;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /// The model of the day written down once more, slowly: one system of ordinary differential
 /// equations `dy/dt = f(y)`, straight from the functions of `science`, without tables, chains,
-/// refreshes or splitting. Any integrator can be set on it.
+/// refreshes or splitting. Any integrator can be set on it. (Tables can be put in, to measure what
+/// they alone are worth.)
 ///
 /// Only the member's numbers and the legs are shared with the simulator.
 public final class PlainModel implements OrdinaryDifferentialEquation {
@@ -50,9 +52,11 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
 
   // Cold air over a boil: the formula for quiet air ends a kelvin below it (as in the model).
   private static final double BELOW_BOIL_K = 1;
+  private static final double MOST_C = 110;
 
   private final Member member;
   private final int hops;
+  private final boolean tabled;
 
   // What holds during a leg.
   private Leg leg = Leg.idle("none", 0);
@@ -80,9 +84,35 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   private double spareW;
   private int evaluations;
 
-  PlainModel(Member member, int hops) {
+  /// The rates, straight from their formulas and, for measurements, from tables like ours.
+  private record Rate(DoubleUnaryOperator formula, RateTable table) {
+    static final Rate PASTING = of(Gelatinisation::ratePerSec);
+    static final Rate BETA_LOSS = of(BetaAmylase::labileDecayPerSec);
+    static final Rate ALPHA_LOSS =
+        of(mashC -> Brandam2003.alphaDenaturationPerSec(Math.max(30, mashC)));
+    static final Rate APPROACH = of(Fermentability::approachPerSec);
+    static final Rate ISO_FORMED = of(HopIsomerisation::formationPerSec);
+    static final Rate ISO_LOST = of(HopIsomerisation::lossPerSec);
+    static final Rate PRECURSOR_LOST =
+        of(wortC -> DimethylSulfide.precursorPerSec(wortC, 5.3));
+    static final Rate DOSE = of(wortC -> Math.pow(10, (wortC - 60) / 7) / 60);
+
+    private static Rate of(DoubleUnaryOperator formula) {
+      return new Rate(formula, new RateTable(0.1, formula));
+    }
+  }
+
+  /// A model by formulas, or with tables in place of the dear ones.
+  PlainModel(Member member, int hops, boolean tabled) {
     this.member = member;
     this.hops = hops;
+    this.tabled = tabled;
+  }
+
+  /// A trial step that is too long leaves the range of the formulas before it is thrown away.
+  private double at(Rate rate, double wortC) {
+    double inRangeC = Math.clamp(wortC, 0, MOST_C);
+    return tabled ? rate.table.at(inRangeC) : rate.formula.applyAsDouble(inRangeC);
   }
 
   void turnTo(Leg newLeg, BrewState state) {
@@ -129,11 +159,11 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   private void takeStock(double[] y) {
     double extractKg = y[KETTLE_EXTRACT] + y[BED_EXTRACT];
     liquidKg = y[WATER] + extractKg;
-    extractFrac = extractKg / liquidKg;
+    extractFrac = Math.clamp(extractKg / liquidKg, 0, 0.69);
     kettleC = boiling ? member.boilsC(extractFrac) : y[KETTLE];
     wortJPerKgK =
         (1 - extractFrac) * Flows.WATER_J_PER_KG_K + extractFrac * Flows.EXTRACT_J_PER_KG_K;
-    wortKgPerL = WortDensity.wortKgPerL(extractFrac, Math.min(kettleC, 100));
+    wortKgPerL = WortDensity.wortKgPerL(extractFrac, Math.clamp(kettleC, 0, 100));
     bedKg = bagIn ? Math.min(member.bedKgPerKg * grainKg, 0.5 * liquidKg) : 0;
     headKg = bagIn ? Math.min(3, 0.1 * liquidKg) : 0;
     kettleKg = liquidKg - bedKg - headKg;
@@ -155,7 +185,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
             depthM,
             member.bedM2,
             member.permeabilityM2,
-            WortViscosity.wortPaSec(extractFrac, Math.min(bedC, 95)),
+            WortViscosity.wortPaSec(extractFrac, Math.clamp(bedC, 0, 95)),
             wortKgPerL);
     double mostM =
         Math.max(0.005, member.crestM) * member.surfaceM2 / (member.surfaceM2 - member.bedM2);
@@ -192,7 +222,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
       }
     }
     if (runs) {
-      to[DOSE] = Math.pow(10, (y[HOSE] - 60) / 7) / 60;
+      to[DOSE] = at(Rate.DOSE, y[HOSE]);
     }
   }
 
@@ -242,16 +272,18 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   }
 
   private double surfaceW(double topC) {
-    double wetC = Math.min(topC, member.waterBoilsC - BELOW_BOIL_K);
+    double openFrac = leg.lidOn() ? member.lidLeakFrac : 1;
+    double dryW = (leg.lidOn() ? member.lidOnWPerK : member.lidOffWPerK) * (topC - member.roomC);
+    if (tabled) {
+      surfaceKgPerSec = openFrac * member.surfaceLoss.steamKgPerSec(topC);
+      return openFrac * member.surfaceLoss.steamW(topC) + dryW;
+    }
+    double wetC = Math.clamp(topC, 0.01, member.waterBoilsC - BELOW_BOIL_K);
     double kgPerM2Sec =
         Evaporation.openKgPerM2Sec(wetC, member.roomC, member.roomHumidityFrac, member.pressureKpa);
     surfaceKgPerSec =
-        (leg.lidOn() ? member.lidLeakFrac : 1)
-            * Math.max(0, kgPerM2Sec)
-            * member.surfaceM2
-            * member.steamKgPerSecFactor;
-    double dryWPerK = leg.lidOn() ? member.lidOnWPerK : member.lidOffWPerK;
-    return surfaceKgPerSec * LatentHeat.latentJPerKg(wetC) + dryWPerK * (topC - member.roomC);
+        openFrac * Math.max(0, kgPerM2Sec) * member.surfaceM2 * member.steamKgPerSecFactor;
+    return surfaceKgPerSec * LatentHeat.latentJPerKg(wetC) + dryW;
   }
 
   private double chillWPerK() {
@@ -280,36 +312,34 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   }
 
   private void mash(double[] y, double[] to) {
-    double pasting = Gelatinisation.ratePerSec(y[BED]) * y[STARCH];
+    double pasting = at(Rate.PASTING, y[BED]) * y[STARCH];
     double thinning = y[PASTED] * y[ALPHA] / 60;
     double dissolving = y[SOLUBLE] / 180;
     to[STARCH] = -pasting;
     to[PASTED] = pasting - thinning;
     to[SOLUBLE] = -dissolving;
-    to[ALPHA] = -Brandam2003.alphaDenaturationPerSec(Math.max(30, y[BED])) * y[ALPHA];
+    to[ALPHA] = -at(Rate.ALPHA_LOSS, y[BED]) * y[ALPHA];
     double kettleSideKg = kettleKg + headKg;
     double exchangedKgPerSec = (throughFrac * loopLPerSec + mixLPerSec) * wortKgPerL;
     double moving = exchangedKgPerSec * (y[BED_EXTRACT] / bedKg - y[KETTLE_EXTRACT] / kettleSideKg);
     to[BED_EXTRACT] = thinning + dissolving - moving;
     to[KETTLE_EXTRACT] = moving;
     double meanC = (bedKg * y[BED] + kettleSideKg * kettleC) / liquidKg;
-    to[BETA] = -BetaAmylase.labileDecayPerSec(meanC) * y[BETA];
+    to[BETA] = -at(Rate.BETA_LOSS, meanC) * y[BETA];
     double lasting = BetaAmylase.STABLE_SHARE_FRAC;
     double reachKg = Fermentability.CEILING_FRAC * (y[KETTLE_EXTRACT] + y[BED_EXTRACT]);
     to[FERMENTABLE] =
-        Fermentability.approachPerSec(meanC)
-            * (lasting + (1 - lasting) * y[BETA])
-            * (reachKg - y[FERMENTABLE]);
+        at(Rate.APPROACH, meanC) * (lasting + (1 - lasting) * y[BETA]) * (reachKg - y[FERMENTABLE]);
   }
 
   private void hopsAndSulfide(double[] y, double[] to) {
-    double formed = HopIsomerisation.formationPerSec(kettleC);
-    double lost = HopIsomerisation.lossPerSec(kettleC);
+    double formed = at(Rate.ISO_FORMED, kettleC);
+    double lost = at(Rate.ISO_LOST, kettleC);
     for (int i = FIRST_HOP; i < y.length; i += 3) {
       to[i] = -formed * y[i];
       to[i + 1] = formed * y[i] - lost * y[i + 1];
     }
-    double made = DimethylSulfide.precursorPerSec(kettleC, 5.3) * y[PRECURSOR];
+    double made = at(Rate.PRECURSOR_LOST, kettleC) * y[PRECURSOR];
     double evaporationFracPerHr =
         Math.max(0, surfaceKgPerSec + boilKgPerSec) * 3600 / Math.max(1, liquidKg);
     to[PRECURSOR] = -made;
@@ -368,7 +398,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   }
 
   private double leftBehindKg(double[] y) {
-    double strengthFrac = y[KETTLE_EXTRACT] / (y[WATER] + y[KETTLE_EXTRACT]);
+    double strengthFrac = Math.clamp(y[KETTLE_EXTRACT] / (y[WATER] + y[KETTLE_EXTRACT]), 0, 0.69);
     return (member.deadL + member.chillHeldL) * WortDensity.wortKgPerL(strengthFrac, 20)
         + hopWortKg;
   }

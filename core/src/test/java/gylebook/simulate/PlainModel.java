@@ -93,8 +93,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
     static final Rate APPROACH = of(Fermentability::approachPerSec);
     static final Rate ISO_FORMED = of(HopIsomerisation::formationPerSec);
     static final Rate ISO_LOST = of(HopIsomerisation::lossPerSec);
-    static final Rate PRECURSOR_LOST =
-        of(wortC -> DimethylSulfide.precursorPerSec(wortC, 5.3));
+    static final Rate PRECURSOR_LOST = of(wortC -> DimethylSulfide.precursorPerSec(wortC, 5.3));
     static final Rate DOSE = of(wortC -> Math.pow(10, (wortC - 60) / 7) / 60);
 
     private static Rate of(DoubleUnaryOperator formula) {

@@ -9,8 +9,10 @@ import gylebook.units.Typed;
 import gylebook.units.Unit;
 import gylebook.units.UnitName;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /// Amounts as they are shown in sentences and read from them.
 @AnyUnit("amounts of every quantity; the name beside each says its unit")
@@ -19,9 +21,37 @@ final class Amounts {
 
   /// What must be more than nothing to make sense.
   private static final Set<String> POSITIVE =
-      Set.of("lengthL", "strengthPlato", "massKg", "massG", "holdSec", "evaporationLPerSec");
+      Set.of(
+          "lengthL",
+          "strengthPlato",
+          "massKg",
+          "massG",
+          "holdSec",
+          "evaporationLPerSec",
+          "amountNumber");
+
+  /// What may be below nothing although a share may not.
+  private static final Set<String> SIGNED = Set.of("attenuationOffsetFrac");
+
+  private static final double G_PER_KG = 1000;
+
+  /// Names of components, read once each: a page asks for hundreds of them.
+  private static final Map<String, Optional<UnitName>> NAMES = new ConcurrentHashMap<>();
 
   private Amounts() {}
+
+  private static Optional<UnitName> named(String name) {
+    return NAMES.computeIfAbsent(name, UnitName::of);
+  }
+
+  /// The unit that a component's name says, where that is one of the table.
+  static Optional<Unit> unit(String name) {
+    return named(name).flatMap(UnitName::unit);
+  }
+
+  private static String symbol(String name) {
+    return named(name).map(UnitName::symbol).orElse("");
+  }
 
   /// An amount as typed.
   ///
@@ -43,12 +73,15 @@ final class Amounts {
 
   /// A plain number whose unit stands in its name, read back in that unit.
   static double number(String text, String name, ReadingUnits units) {
-    Optional<Unit> inside = UnitName.of(name).flatMap(UnitName::unit);
+    Optional<Unit> inside = unit(name);
     if (inside.isPresent()) {
       Unit usual = units.unit(inside.get().quantity());
-      return inside.get().fromInside(read(text, usual, name).inside());
+      boolean below = SIGNED.contains(name) && text.strip().matches("[-\u2212].*");
+      String size = below ? text.strip().substring(1) : text;
+      double value = inside.get().fromInside(read(size, usual, name).inside());
+      return below ? -value : value;
     }
-    String symbol = UnitName.of(name).map(UnitName::symbol).orElse("");
+    String symbol = symbol(name);
     String bare = text.strip();
     if (!symbol.isEmpty() && bare.endsWith(symbol)) {
       bare = bare.substring(0, bare.length() - symbol.length()).strip();
@@ -59,12 +92,50 @@ final class Amounts {
 
   /// A number as it is read, in the unit that its name says.
   static String shown(String name, double value, ReadingUnits units) {
-    Optional<Unit> inside = UnitName.of(name).flatMap(UnitName::unit);
-    if (inside.isPresent()) {
+    Optional<Unit> inside = unit(name);
+    if (inside.isPresent() && inside.get().quantity() != Quantity.NUMBER) {
       return units.shown(inside.get().quantity(), inside.get().toInside(value));
     }
-    String symbol = UnitName.of(name).map(UnitName::symbol).orElse("");
+    String symbol = symbol(name);
     return (figures(value) + " " + symbol).strip();
+  }
+
+  /// An amount as it is read; a count without decimals that say nothing.
+  static String shown(Entered entered, ReadingUnits units) {
+    return entered.unit().quantity() == Quantity.NUMBER
+        ? figures(entered.inside())
+        : units.shown(entered);
+  }
+
+  /// The unit of what is weighed on the small scales, whichever scales its amount names.
+  static Unit small(Unit unit, ReadingUnits units) {
+    boolean mass = unit.quantity() == Quantity.MASS;
+    return units.unit(mass ? Quantity.SMALL_MASS : unit.quantity());
+  }
+
+  /// An amount of something that is weighed on the small scales.
+  static String shownSmall(Entered entered, ReadingUnits units) {
+    return entered.unit().quantity() == Quantity.MASS
+        ? units.shown(Quantity.SMALL_MASS, G_PER_KG * entered.inside())
+        : shown(entered, units);
+  }
+
+  /// A count, which may say what is counted: "2 packets"; or an amount of the usual unit.
+  static Entered count(String text, Unit usual, String path) {
+    String bare = text.strip().replaceFirst("(?i) *(packets?|packs?|sachets?)$", "");
+    boolean counted = bare.length() < text.strip().length();
+    Unit number = Unit.known(Quantity.NUMBER, Quantity.NUMBER.inside().symbol());
+    Entered read = read(bare, counted ? number : usual, path);
+    return new Entered(read.inside(), read.unit(), text.strip());
+  }
+
+  /// The unit of a bare number; water is driven off by the hour, and milligrams of bitterness are
+  /// not those of salt.
+  static Unit usual(String name, Quantity quantity, ReadingUnits units) {
+    Unit usual = units.unit(name.startsWith("bitter") ? Quantity.BITTERNESS : quantity);
+    return name.startsWith("evaporation")
+        ? Unit.of(quantity, usual.symbol().replace("/min", "/h")).orElse(usual)
+        : usual;
   }
 
   private static String figures(double value) {

@@ -1,12 +1,12 @@
 package gylebook.telling;
 
 import gylebook.recipe.Hop;
+import gylebook.recipe.Recipe;
 import gylebook.rig.Parameter;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
-import gylebook.units.UnitName;
 import java.lang.reflect.Method;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +40,7 @@ record Blank(
   /// What stands for a value that nobody gave.
   static final String NOT_SAID = "not said";
 
-  private static final List<String> CLEARING = List.of("", "-", "none", NOT_SAID);
+  private static final List<String> CLEARING = List.of("-", "none", NOT_SAID);
 
   private static final ClassValue<Optional<Method>> WORDS =
       new ClassValue<>() {
@@ -76,6 +76,8 @@ record Blank(
     Object value = Component.at(tree, path);
     String name = path.substring(path.lastIndexOf('.') + 1);
     return switch (value) {
+      case Entered entered when name.equals("amountNumber") ->
+          anyAmount(path, hint, entered, units);
       case Entered entered -> amount(path, hint, entered, units);
       case Parameter parameter -> parameter(path, hint, name, parameter, units);
       case Optional<?> maybe -> optional(path, hint, name, maybe, units);
@@ -83,7 +85,7 @@ record Blank(
       case String words -> words(path, hint, words);
       case Boolean yes -> yesOrNo(path, hint, yes);
       case Enum<?> one -> choice(path, hint, one);
-      case Hop.When when -> when(tree, path, hint, when, units);
+      case Hop.When when -> when((Recipe) tree, path, hint, when, units);
       default -> throw new IllegalArgumentException(path + " holds " + value.getClass());
     };
   }
@@ -103,11 +105,28 @@ record Blank(
     return new Blank(
         path,
         hint,
-        units.shown(now),
+        Amounts.shown(now, units),
         now.asTyped(),
         "amount",
         List.of(),
         text -> Amounts.read(text, units.unit(now.unit().quantity()), path));
+  }
+
+  /// A mass, a volume or a count, whichever is typed; a bare number is what stands there now.
+  private static Blank anyAmount(String path, String hint, Entered now, ReadingUnits units) {
+    Unit usual = Amounts.small(now.unit(), units);
+    String shown = Amounts.shownSmall(now, units);
+    return new Blank(
+        path,
+        hint,
+        shown,
+        now.asTyped(),
+        "amount",
+        List.of(),
+        text -> {
+          Optional<Entered> other = Weighed.any(text.strip());
+          return other.isPresent() ? other.get() : Amounts.count(text, usual, path);
+        });
   }
 
   private static Blank optional(
@@ -117,15 +136,22 @@ record Blank(
       return inner.reading(
           text -> clears(text) ? Optional.empty() : Optional.of(inner.read().apply(text)));
     }
-    Unit usual = units.unit(insideUnit(name).quantity());
+    Unit usual = Amounts.usual(name, insideUnit(name).quantity(), units);
     boolean measured = name.equals("stationKpa");
-    String shown = now.map(Entered.class::cast).map(units::shown).orElse(NOT_SAID);
+    String shown =
+        now.map(Entered.class::cast)
+            .map(said -> name.startsWith("evap") ? usual.shown(said.inside()) : units.shown(said))
+            .orElse(NOT_SAID);
     String typed = now.map(Entered.class::cast).map(Entered::asTyped).orElse(NOT_SAID);
     return new Blank(path, hint, shown, typed, "amount", List.of(), text -> null)
         .reading(
             text -> {
               if (clears(text)) {
                 return Optional.empty();
+              }
+              // An empty field is more often a slip than a wish to aim at nothing.
+              if (text.isBlank()) {
+                throw new Unfit("Nothing is typed.", "Type an amount, or none to leave it open.");
               }
               return Optional.of(
                   measured ? Measured.first(text, name, units) : Amounts.read(text, usual, path));
@@ -141,8 +167,7 @@ record Blank(
   }
 
   private static Unit insideUnit(String name) {
-    return UnitName.of(name)
-        .flatMap(UnitName::unit)
+    return Amounts.unit(name)
         .orElseThrow(() -> new IllegalArgumentException(name + " names no unit that is typed"));
   }
 
@@ -227,9 +252,9 @@ record Blank(
   }
 
   private static Blank when(
-      Object tree, String path, String hint, Hop.When now, ReadingUnits units) {
-    Moment moment = new Moment(tree, units);
-    String shown = moment.words(now);
-    return new Blank(path, hint, shown, shown, "words", List.of(), moment::read);
+      Recipe recipe, String path, String hint, Hop.When now, ReadingUnits units) {
+    Moment moment = new Moment(recipe, units);
+    return new Blank(
+        path, hint, moment.words(now), moment.typed(now), "words", List.of(), moment::read);
   }
 }

@@ -47,6 +47,11 @@ final class Draft {
     return this;
   }
 
+  /// Words of somebody's own inside a sentence that is given with braces.
+  static String plain(String words) {
+    return words.replace('{', '(').replace('}', ')');
+  }
+
   List<Section> sections() {
     close();
     return List.copyOf(sections);

@@ -1,72 +1,76 @@
 package gylebook.telling;
 
-import gylebook.recipe.Hop;
-import gylebook.recipe.Other;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /// Fills a slot of a recipe or a rig with what somebody typed.
 ///
-/// Only slots that the sentences show can be filled; whatever is typed, nothing is thrown at the
-/// person who typed it.
+/// What the sentences show can be filled. A line of a list is taken out by its amount, with nothing
+/// (`grist.1.massKg` with `0`), or by name (`grist.1.remove`). Whatever is typed, nothing is thrown
+/// at the person who typed it.
 @AnyUnit("values of every quantity")
 public final class Filling {
   /// Ends the name of a slot that adds a line to a list.
   static final String ADD = ".add";
 
+  /// Ends the name of a slot that takes a line out; it is not shown, but it can be filled.
+  static final String REMOVE = ".remove";
+
+  private static final String SALTS = "liquor.additions";
+
   /// Amounts that take their line out when they become nothing.
   private static final Pattern LINE =
       Pattern.compile(
-          "(grist|hops|others|liquor\\.additions|rests|stands|ferment\\.steps)\\.(\\d+)"
-              + "\\.(massKg|massG|amountNumber|holdSec)");
+          "(grist|hops|others|liquor\\.additions|rests|stands|ferment\\.steps|probes)"
+              + "\\.(\\d{1,4})\\.(massKg|massG|amountNumber|holdSec|remove)");
 
   private static final Set<String> NOTHING = Set.of("0", "none", "-");
+  private static final Set<String> GOES = Set.of("", "remove", "yes", "take it out");
+  private static final Set<String> STAYS = Set.of("no", "keep", "keep it");
 
   private Filling() {}
 
   /// Fills a slot of a recipe.
   ///
-  /// @param slot as named by [RecipeWords]
+  /// @param slot as named by [RecipeWords]; a salt may be called `salts.0` as well
   public static Filled<Recipe> recipe(
       Recipe recipe, String slot, String typed, ReadingUnits units) {
-    if (!slots(RecipeWords.of(recipe, units)).contains(slot)) {
+    String name = slot.startsWith("salts.") ? SALTS + slot.substring("salts".length()) : slot;
+    Matcher line = LINE.matcher(name);
+    if (line.matches() && (name.endsWith(REMOVE) || isNothing(typed))) {
+      return removed(recipe, line, typed, units);
+    }
+    Optional<Piece.Slot> shown = shown(RecipeWords.of(recipe, units), name);
+    if (shown.isEmpty()) {
       return unknown(slot, typed);
     }
-    Matcher line = LINE.matcher(slot);
-    boolean out = line.matches() && isNothing(typed);
-    return filled(
-        typed,
-        () -> {
-          if (slot.endsWith(ADD)) {
-            String list = slot.substring(0, slot.length() - ADD.length());
-            return adds(typed) ? new Lines(recipe, units).added(list, typed) : recipe;
-          }
-          if (out) {
-            return without(recipe, line.group(1), Integer.parseInt(line.group(2)));
-          }
-          return changed(recipe, slot, typed, units);
-        });
+    if (name.endsWith(ADD)) {
+      boolean nothing = typed.isBlank() || typed.strip().equals(shown.get().shown());
+      String list = name.substring(0, name.length() - ADD.length());
+      return filled(typed, () -> nothing ? recipe : new Lines(recipe, units).added(list, typed));
+    }
+    return filled(typed, () -> changed(recipe, name, typed, units));
   }
 
   /// Fills a slot of a rig.
   ///
   /// @param slot as named by [RigWords]
   public static Filled<Rig> rig(Rig rig, String slot, String typed, ReadingUnits units) {
-    if (!slots(RigWords.of(rig, units)).contains(slot)) {
-      return unknown(slot, typed);
-    }
-    return filled(typed, () -> changed(rig, slot, typed, units));
+    return shown(RigWords.of(rig, units), slot).isEmpty()
+        ? unknown(slot, typed)
+        : filled(typed, () -> replaced(rig, slot, typed, units));
   }
 
   /// Fills an answer of a newcomer.
@@ -74,97 +78,90 @@ public final class Filling {
   /// @param slot as named by [NewcomerWords]
   public static Filled<Newcomer> newcomer(
       Newcomer newcomer, String slot, String typed, ReadingUnits units) {
-    if (!slots(NewcomerWords.of(newcomer, units)).contains(slot)) {
-      return unknown(slot, typed);
-    }
-    return filled(typed, () -> changed(newcomer, slot, typed, units));
+    return shown(NewcomerWords.of(newcomer, units), slot).isEmpty()
+        ? unknown(slot, typed)
+        : filled(typed, () -> replaced(newcomer, slot, typed, units));
   }
 
-  @FunctionalInterface
-  private interface Change<T> {
-    T made();
-  }
-
-  private static <T> Filled<T> filled(String typed, Change<T> change) {
-    try {
-      return new Filled.Done<>(change.made());
-    } catch (Unfit unfit) {
-      String maybe = unfit.maybe().isBlank() ? "Type another value." : unfit.maybe();
-      return new Filled.Unclear<>(message(unfit), typed, maybe);
-    } catch (IllegalArgumentException refused) {
-      return new Filled.Unclear<>(message(refused), typed, "Type another value.");
-    }
-  }
-
-  private static String message(RuntimeException failure) {
-    return Objects.requireNonNullElse(failure.getMessage(), "This value cannot stand here.");
-  }
-
-  private static <T> T changed(T tree, String slot, String typed, ReadingUnits units) {
+  private static <T> T replaced(T tree, String slot, String typed, ReadingUnits units) {
     Blank blank = Blank.of(tree, slot, slot, units);
     return blank.same(typed) ? tree : Component.with(tree, slot, blank.read().apply(typed));
   }
 
+  /// What a change comes to, or why it cannot be.
+  static <T> Filled<T> filled(String typed, Supplier<T> change) {
+    try {
+      return new Filled.Done<>(change.get());
+    } catch (Unfit unfit) {
+      return unclear(unfit, typed, unfit.maybe().isBlank() ? "Type another value." : unfit.maybe());
+    } catch (IllegalArgumentException refused) {
+      return unclear(refused, typed, "Type another value.");
+    }
+  }
+
+  private static <T> Filled<T> unclear(RuntimeException failure, String typed, String maybe) {
+    String what = Objects.requireNonNullElse(failure.getMessage(), "This cannot stand here.");
+    return new Filled.Unclear<>(what, typed, maybe);
+  }
+
+  private static Recipe changed(Recipe recipe, String slot, String typed, ReadingUnits units) {
+    Blank blank = Blank.of(recipe, slot, slot, units);
+    if (blank.same(typed)) {
+      return recipe;
+    }
+    Object value = blank.read().apply(typed);
+    Recipe made =
+        value instanceof Moment.Said(Recipe standing, Object when)
+            ? Component.with(standing, slot, when)
+            : Component.with(recipe, slot, value);
+    return Consequences.of(recipe, made, slot);
+  }
+
   private static <T> Filled<T> unknown(String slot, String typed) {
+    String name = slot.length() > 80 ? slot.substring(0, 80) + "..." : slot;
     return new Filled.Unclear<>(
-        "There is no value '" + slot + "' here.", typed, "Look at the page as it is now.");
+        "There is no value '" + name + "' here.", typed, "Look at the page as it is now.");
   }
 
-  /// An empty slot for a new line, taken as it stands, adds nothing.
-  private static boolean adds(String typed) {
-    return !typed.isBlank() && !typed.strip().startsWith("add ");
-  }
-
-  private static boolean isNothing(String typed) {
-    String said = typed.strip();
-    return NOTHING.contains(said) || said.matches("0+([.,]0+)?\\s*\\p{L}*");
-  }
-
-  private static Set<String> slots(List<Section> sections) {
+  private static Optional<Piece.Slot> shown(List<Section> sections, String name) {
     return sections.stream()
         .flatMap(section -> section.sentences().stream())
         .flatMap(sentence -> sentence.pieces().stream())
         .filter(Piece.Slot.class::isInstance)
-        .map(piece -> ((Piece.Slot) piece).slot())
-        .collect(Collectors.toSet());
+        .map(Piece.Slot.class::cast)
+        .filter(slot -> slot.slot().equals(name))
+        .findFirst();
   }
 
-  private static Recipe without(Recipe recipe, String list, int number) {
-    return list.equals("stands")
-        ? withoutStand(recipe, number)
-        : Component.without(recipe, list, number);
+  private static boolean isNothing(String typed) {
+    String said = typed.strip();
+    return NOTHING.contains(said) || said.matches("0+([.,]0+)?[ \u00a0]*[\\p{L} ]{0,12}");
   }
 
-  /// Hops point at stands by number, so those behind the one that goes move up with theirs.
-  private static Recipe withoutStand(Recipe recipe, int number) {
-    List<String> held = new ArrayList<>();
-    recipe.hops().stream().filter(hop -> at(hop.when(), number)).forEach(h -> held.add(h.name()));
-    recipe.others().stream().filter(o -> at(o.when(), number)).forEach(o -> held.add(o.name()));
-    if (!held.isEmpty()) {
-      throw new Unfit(
-          String.join(" and ", held) + " would have no stand to go in at.",
-          "Say when else they go in, then take the stand out.");
+  private static Filled<Recipe> removed(
+      Recipe recipe, Matcher line, String typed, ReadingUnits units) {
+    String slot = line.group();
+    String list = line.group(1);
+    int number = Integer.parseInt(line.group(2));
+    if (list.equals("probes") || number >= ((List<?>) Component.at(recipe, list)).size()) {
+      return unknown(slot, typed);
     }
-    List<Hop> hops =
-        recipe.hops().stream()
-            .map(hop -> Component.with(hop, "when", moved(hop.when(), number)))
-            .toList();
-    List<Other> others =
-        recipe.others().stream()
-            .map(other -> Component.with(other, "when", moved(other.when(), number)))
-            .toList();
-    Recipe pointing = Component.with(recipe, "others", others);
-    // The hops move before the stand goes, so that none points past the end in between.
-    return Component.without(Component.with(pointing, "hops", hops), "stands", number);
-  }
-
-  private static boolean at(Hop.When when, int number) {
-    return when instanceof Hop.When.AtStand(int stand) && stand == number;
-  }
-
-  private static Hop.When moved(Hop.When when, int gone) {
-    return when instanceof Hop.When.AtStand(int stand) && stand > gone
-        ? new Hop.When.AtStand(stand - 1)
-        : when;
+    // A line that came with an amount of nothing stays when that is taken as it stands.
+    if (!slot.endsWith(REMOVE) && Blank.of(recipe, slot, slot, units).same(typed)) {
+      return new Filled.Done<>(recipe);
+    }
+    String said = typed.strip().toLowerCase(Locale.ROOT);
+    if (slot.endsWith(REMOVE) && !GOES.contains(said)) {
+      return STAYS.contains(said)
+          ? new Filled.Done<>(recipe)
+          : new Filled.Unclear<>(
+              "It is not clear whether this goes.", typed, "Say yes to take it out.");
+    }
+    return filled(
+        typed,
+        () ->
+            list.equals("stands")
+                ? Stands.without(recipe, number)
+                : Component.without(recipe, list, number));
   }
 }

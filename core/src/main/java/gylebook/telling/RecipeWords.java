@@ -1,16 +1,18 @@
 package gylebook.telling;
 
+import gylebook.recipe.Aim;
+import gylebook.recipe.Boil;
 import gylebook.recipe.Goods;
-import gylebook.recipe.Hop;
+import gylebook.recipe.Pack;
 import gylebook.recipe.Recipe;
+import gylebook.recipe.Yeast;
 import gylebook.units.AnyUnit;
+import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /// A recipe as plain sentences, in the brewer's units; every value in them can be filled
-/// ([Filling]).
+/// ([Filling]). The last section holds what matters but is not needed for reading the recipe.
 @AnyUnit("shows amounts of every quantity")
 public final class RecipeWords {
   private final Recipe recipe;
@@ -28,174 +30,180 @@ public final class RecipeWords {
     words.grist();
     words.mash();
     words.boil();
+    words.others();
     words.liquor();
     words.yeast();
-    words.packets();
+    new Packets(recipe, words.draft, units).write();
     return words.draft.sections();
   }
 
   private void beer() {
-    draft
-        .section("Beer")
-        .say(
-            "Make {aim.lengthL|length} of {name|name of the beer} ({wanted|the beer in your own"
-                + " words}), measured {aim.into|where the length is measured}, for"
-                + " {aim.readyBy|when it is wanted}.")
-        .say(
-            "Wanted strength {aim.strengthPlato|strength before the ferment}, bitterness"
-                + " {aim.bitternessMgPerL|bitterness in the beer}.");
+    Aim aim = recipe.aim();
+    String made = "Make {aim.lengthL|length} of {name|name of the beer}";
+    String measured = ", measured {aim.into|where the length is measured}.";
+    String own = "{wanted|the beer in your own words}";
+    boolean plain = recipe.wanted().isBlank();
+    draft.section("Beer");
+    draft.say(
+        plain
+            ? made + measured + " In your own words: " + own + "."
+            : made + ", " + Grammar.article(recipe.wanted()) + own + measured);
+    String when = "{aim.readyBy|when it is wanted}.";
+    draft.say((aim.readyBy().isBlank() ? "When it is wanted: " : "It is wanted for ") + when);
+    String strength = "{aim.strengthPlato|strength before the ferment}";
+    String bitterness = "{aim.bitternessMgPerL|bitterness in the beer}";
+    boolean both = aim.strengthPlato().isPresent() && aim.bitternessMgPerL().isPresent();
+    draft.say(
+        both
+            ? "Aim for a strength of " + strength + " and a bitterness of " + bitterness + "."
+            : "Strength wanted: " + strength + "; bitterness wanted: " + bitterness + ".");
   }
 
   private void grist() {
     draft.section("Grist");
-    List<String> lines = lines(recipe.grist().size(), this::goods);
-    String scaled = recipe.aim().strengthPlato().isPresent() ? ", scaled to the strength" : "";
+    List<String> lines = Grammar.lines(recipe.grist().size(), this::goods);
+    String scaled =
+        recipe.aim().strengthPlato().isPresent() ? ", scaled to the strength wanted" : "";
     draft.say(
         lines.isEmpty()
             ? "No malt yet: {+grist|malt or sugar}."
-            : "Use " + joined(lines) + scaled + ". {+grist|malt or sugar}.");
+            : "Use " + Grammar.joined(lines) + scaled + ". {+grist|malt or sugar}.");
   }
 
   private String goods(int number) {
-    String path = "grist." + number;
-    String where =
-        recipe.grist().get(number).use() == Goods.Use.MASH
-            ? ""
-            : " {" + path + ".use|where it goes in}";
-    return "{" + path + ".massKg|mass; 0 takes it out} {" + path + ".name|name}" + where;
+    boolean mashed = recipe.grist().get(number).use() == Goods.Use.MASH;
+    String line = "{grist.#.massKg|mass; 0 takes it out} {grist.#.name|name}";
+    String where = mashed ? "" : " {grist.#.use|where it goes in}";
+    return Grammar.numbered(line + where, number);
   }
 
   private void mash() {
     draft.section("Mash");
     List<String> rests =
-        lines(
+        Grammar.lines(
             recipe.rests().size(),
             i ->
-                "{rests.%d.targetC|temperature of rest %d} for {rests.%d.holdSec|time of rest %d; 0 takes it out}"
-                    .formatted(i, i + 1, i, i + 1));
+                Grammar.numbered(
+                    "at {rests.#.targetC|temperature of rest ##} for"
+                        + " {rests.#.holdSec|time of rest ##; 0 takes it out}",
+                    i));
     draft.say(
         rests.isEmpty()
             ? "No rest yet: {+rests|a rest}."
-            : "Mash at " + String.join(", then ", rests) + ". {+rests|a rest}.");
+            : "Mash " + String.join(", then ", rests) + ". {+rests|a rest}.");
   }
 
   private void boil() {
-    draft.section("Boil and hops");
+    Boil boil = recipe.boil();
+    draft.section("Boil and hops").say("Boil for {boil.holdSec|length of the boil}.");
+    boolean driven = boil.evaporationLPerSec().isPresent();
+    boolean byHand = boil.dutyFrac().isPresent();
     draft.say(
-        "Boil for {boil.holdSec|length of the boil}, driving off {boil.evaporationLPerSec|evaporation},"
-            + " at a duty of {boil.dutyFrac|duty set by hand}.");
-    List<String> lines = lines(recipe.hops().size(), this::hop);
-    draft.say(lines.isEmpty() ? "No hops yet: {+hops|hops}." : joined(lines) + ". {+hops|hops}.");
+        (driven ? "Drive off " : "Evaporation wanted: ")
+            + "{boil.evaporationLPerSec|evaporation}; "
+            + (byHand ? "the element runs at " : "duty set by hand: ")
+            + "{boil.dutyFrac|duty set by hand}"
+            + (driven || byHand ? "." : "; so it boils as this rig usually does."));
+    List<String> hops =
+        Grammar.lines(
+            recipe.hops().size(),
+            i ->
+                Grammar.numbered(
+                    "{hops.#.massG|mass; 0 takes it out} {hops.#.name|variety}"
+                        + " {hops.#.when|when it goes in}",
+                    i));
+    draft.say(
+        hops.isEmpty()
+            ? "No hops yet: {+hops|hops}."
+            : "Hops: " + Grammar.joined(hops) + ". {+hops|hops}.");
     List<String> stands =
-        lines(
+        Grammar.lines(
             recipe.stands().size(),
             i ->
-                "at {stands.%d.targetC|temperature of stand %d} for {stands.%d.holdSec|time of stand %d; 0 takes it out}"
-                    .formatted(i, i + 1, i, i + 1));
+                Grammar.numbered(
+                    "at {stands.#.targetC|temperature of stand ##} for"
+                        + " {stands.#.holdSec|time of stand ##; 0 takes it out}",
+                    i));
     draft.say(
         stands.isEmpty()
             ? "No hot stand after the boil: {+stands|a stand}."
             : "After the boil it stands "
                 + String.join(", then ", stands)
                 + ". {+stands|a stand}.");
+  }
+
+  private void others() {
     List<String> others =
-        lines(
+        Grammar.lines(
             recipe.others().size(),
             i ->
-                "{others.%d.amountNumber|amount; 0 takes it out} {others.%d.name|name} {others.%d.when|when it goes in}"
-                    .formatted(i, i, i));
+                Grammar.numbered(
+                    "{others.#.amountNumber|amount; 0 takes it out} {others.#.name|name}"
+                        + " {others.#.when|when it goes in}",
+                    i));
     draft.say(
         others.isEmpty()
             ? "Nothing else goes in: {+others|finings or spice}."
-            : "Also " + joined(others) + ". {+others|finings or spice}.");
-  }
-
-  private String hop(int number) {
-    String path = "hops." + number;
-    return "{%s.massG|mass; 0 takes it out} {%s.name|variety} {%s.when|when it goes in}"
-        .formatted(path, path, path);
+            : "Also " + Grammar.joined(others) + ". {+others|finings or spice}.");
   }
 
   private void liquor() {
     draft.section("Liquor");
     List<String> lines =
-        lines(
+        Grammar.lines(
             recipe.liquor().additions().size(),
             i ->
-                "{liquor.additions.%d.amountNumber|amount; 0 takes it out} {liquor.additions.%d.name|salt or acid} (into the {liquor.additions.%d.into|where it goes})"
-                    .formatted(i, i, i));
-    String with = lines.isEmpty() ? ", nothing added" : ", with " + joined(lines);
-    draft.say("{liquor.name|name of the liquor}" + with + ". {+liquor.additions|a salt or acid}.");
+                Grammar.numbered(
+                    "{liquor.additions.#.amountNumber|amount; 0 takes it out}"
+                        + " {liquor.additions.#.name|salt or acid} in the"
+                        + " {liquor.additions.#.into|where it goes}",
+                    i));
+    String with = lines.isEmpty() ? "; nothing is added" : ", adding " + Grammar.joined(lines);
     draft.say(
-        "Before anything is added it holds, in a litre, {liquor.ions.calciumMgPerL|calcium} of"
-            + " calcium, {liquor.ions.magnesiumMgPerL|magnesium} of magnesium,"
+        "Brew with {liquor.name|name of the liquor}"
+            + with
+            + ". {+liquor.additions|a salt or acid}.");
+    draft.say(
+        "Before anything is added it holds {liquor.ions.calciumMgPerL|calcium} of calcium,"
+            + " {liquor.ions.magnesiumMgPerL|magnesium} of magnesium,"
             + " {liquor.ions.sodiumMgPerL|sodium} of sodium, {liquor.ions.chlorideMgPerL|chloride}"
             + " of chloride, {liquor.ions.sulphateMgPerL|sulphate} of sulphate and"
             + " {liquor.ions.bicarbonateMgPerL|bicarbonate} of bicarbonate.");
   }
 
   private void yeast() {
+    Yeast yeast = recipe.yeast();
+    boolean counted = yeast.amountNumber().unit().quantity() == Quantity.NUMBER;
+    String packets = yeast.amountNumber().inside() == 1 ? " packet" : " packets";
+    String named = yeast.attenuationFrac().isPresent() ? "Its maker names" : "Its maker says of";
     draft
         .section("Yeast and ferment")
         .say(
-            "{yeast.amountNumber|amount of yeast} of {yeast.name|yeast} ({yeast.form|form of the"
-                + " yeast}), pitched at {yeast.pitchC|temperature at pitching}; its maker names an"
-                + " attenuation of {yeast.attenuationFrac|attenuation}.");
-    List<String> steps =
-        lines(
-            recipe.ferment().steps().size(),
-            i ->
-                "from {ferment.steps.%d.startC|beer at the start of step %d} to {ferment.steps.%d.endC|beer at the end of step %d} over {ferment.steps.%d.holdSec|time of step %d; 0 takes it out}, free to rise: {ferment.steps.%d.freeRise|free to rise}"
-                    .formatted(i, i + 1, i, i + 1, i, i + 1, i));
-    if (!steps.isEmpty()) {
-      draft.say("Ferment " + String.join(", then ", steps) + ".");
-    }
+            "Pitch {yeast.amountNumber|amount of yeast}"
+                + (counted ? packets : "")
+                + " of {yeast.name|yeast} ({yeast.form|form of the yeast}) at"
+                + " {yeast.pitchC|temperature at pitching}. "
+                + named
+                + " the attenuation: {yeast.attenuationFrac|attenuation}.");
+    List<String> steps = Grammar.lines(recipe.ferment().steps().size(), this::step);
     draft.say(
-        "Put it up in {pack.kind|package} with {pack.carbonationRatio|volumes of carbon dioxide} of"
+        steps.isEmpty()
+            ? "No course of the ferment yet: {+ferment.steps|a step}."
+            : "Ferment " + String.join(", then ", steps) + ". {+ferment.steps|a step}.");
+    String of = recipe.pack().kind() == Pack.Kind.BOTTLE ? "in " : "in a ";
+    draft.say(
+        "Put it up "
+            + of
+            + "{pack.kind|package} with {pack.carbonationRatio|volumes of carbon dioxide} of"
             + " carbon dioxide.");
   }
 
-  /// What sacks and packets say: it matters, but not for reading the recipe.
-  private void packets() {
-    draft.section("What sacks and packets say");
-    for (int i = 0; i < recipe.grist().size(); i++) {
-      String path = "grist." + i;
-      draft.say(
-          "%s, lot {%s.lot|lot}: {%s.kind|kind}, {%s.use|where it goes in}, extract {%s.analysis.extractFrac|extract of the dry fine grind} give or take {%s.analysis.extractDoubtFrac|doubt of the extract}, moisture {%s.analysis.moistureFrac|moisture}, colour {%s.analysis.colourEbc|colour}, attenuation {%s.analysis.attenuationOffsetFrac|attenuation above the usual malt} above the usual."
-              .formatted(
-                  plain(recipe.grist().get(i).name()),
-                  path,
-                  path,
-                  path,
-                  path,
-                  path,
-                  path,
-                  path,
-                  path));
-    }
-    for (int i = 0; i < recipe.hops().size(); i++) {
-      Hop hop = recipe.hops().get(i);
-      String path = "hops." + i;
-      draft.say(
-          "%s, lot {%s.lot|lot}: {%s.form|leaf or pellets}, alpha acid {%s.alphaFrac|alpha acid}."
-              .formatted(plain(hop.name()), path, path, path));
-    }
-    draft.say("Notes: {notes|notes}.");
-  }
-
-  /// A name inside a sentence that is given with braces.
-  private static String plain(String name) {
-    return name.replace('{', '(').replace('}', ')');
-  }
-
-  private static List<String> lines(int count, java.util.function.IntFunction<String> line) {
-    return new ArrayList<>(IntStream.range(0, count).mapToObj(line).toList());
-  }
-
-  private static String joined(List<String> lines) {
-    if (lines.size() < 2) {
-      return String.join("", lines);
-    }
-    return String.join(", ", lines.subList(0, lines.size() - 1)) + " and " + lines.getLast();
+  private String step(int number) {
+    return Grammar.numbered(
+        "from {ferment.steps.#.startC|beer at the start of step ##} to"
+            + " {ferment.steps.#.endC|beer at the end of step ##} over"
+            + " {ferment.steps.#.holdSec|time of step ##; 0 takes it out} (may it warm by itself:"
+            + " {ferment.steps.#.freeRise|free to rise in step ##})",
+        number);
   }
 }

@@ -18,6 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
 @AnyUnit("amounts of every quantity; the name beside each says its unit")
 final class Amounts {
   private static final int MOST_WORDS = 2000;
+  private static final String ALTITUDE = "altitude";
 
   /// What must be more than nothing to make sense.
   private static final Set<String> POSITIVE =
@@ -45,7 +46,7 @@ final class Amounts {
   }
 
   /// The unit that a component's name says, where that is one of the table.
-  static Optional<Unit> unit(String name) {
+  static Optional<Unit> inside(String name) {
     return named(name).flatMap(UnitName::unit);
   }
 
@@ -73,12 +74,19 @@ final class Amounts {
 
   /// A plain number whose unit stands in its name, read back in that unit.
   static double number(String text, String name, ReadingUnits units) {
-    Optional<Unit> inside = unit(name);
+    return number(text, name, inside(name).map(u -> usual(name, u.quantity(), units)));
+  }
+
+  /// The same where a bare number is in a unit of the reader's.
+  ///
+  /// @param usual that unit; empty where the name's own unit is none of the table
+  static double number(String text, String name, Optional<Unit> usual) {
+    Optional<Unit> inside = inside(name);
     if (inside.isPresent()) {
-      Unit usual = units.unit(inside.get().quantity());
       boolean below = SIGNED.contains(name) && text.strip().matches("[-\u2212].*");
       String size = below ? text.strip().substring(1) : text;
-      double value = inside.get().fromInside(read(size, usual, name).inside());
+      double read = read(size, usual.orElse(inside.get()), name).inside();
+      double value = inside.get().fromInside(read);
       return below ? -value : value;
     }
     String symbol = symbol(name);
@@ -90,9 +98,20 @@ final class Amounts {
         .inside();
   }
 
+  /// The unit that something is shown in, which is what a bare number typed over it means: over `12
+  /// d` it is days, whatever the reader's usual unit of time.
+  static Unit over(String shown, Unit usual) {
+    int space = shown.indexOf(' ');
+    return space < 0 ? usual : Unit.of(usual.quantity(), shown.substring(space + 1)).orElse(usual);
+  }
+
   /// A number as it is read, in the unit that its name says.
   static String shown(String name, double value, ReadingUnits units) {
-    Optional<Unit> inside = unit(name);
+    Optional<Unit> inside = inside(name);
+    if (name.startsWith(ALTITUDE) && inside.isPresent()) {
+      Unit unit = usual(name, Quantity.LENGTH, units);
+      return figures(Math.rint(unit.fromInside(value))) + " " + unit.symbol();
+    }
     if (inside.isPresent() && inside.get().quantity() != Quantity.NUMBER) {
       return units.shown(inside.get().quantity(), inside.get().toInside(value));
     }
@@ -129,13 +148,19 @@ final class Amounts {
     return new Entered(read.inside(), read.unit(), text.strip());
   }
 
-  /// The unit of a bare number; water is driven off by the hour, and milligrams of bitterness are
-  /// not those of salt.
+  /// The unit a value is read in and the meaning of a bare number. Water is driven off by the hour,
+  /// milligrams of bitterness are not those of salt, and nobody lives some centimetres above the
+  /// sea.
   static Unit usual(String name, Quantity quantity, ReadingUnits units) {
     Unit usual = units.unit(name.startsWith("bitter") ? Quantity.BITTERNESS : quantity);
-    return name.startsWith("evaporation")
-        ? Unit.of(quantity, usual.symbol().replace("/min", "/h")).orElse(usual)
-        : usual;
+    String symbol =
+        switch (usual.symbol()) {
+          case "cm", "mm" -> name.startsWith(ALTITUDE) ? "m" : usual.symbol();
+          case "in" -> name.startsWith(ALTITUDE) ? "ft" : usual.symbol();
+          default -> usual.symbol();
+        };
+    String hourly = name.startsWith("evaporation") ? symbol.replace("/min", "/h") : symbol;
+    return Unit.of(usual.quantity(), hourly).orElse(usual);
   }
 
   private static String figures(double value) {

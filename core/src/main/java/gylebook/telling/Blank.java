@@ -102,20 +102,22 @@ record Blank(
   }
 
   private static Blank amount(String path, String hint, Entered now, ReadingUnits units) {
+    String shown = Amounts.shown(now, units);
+    Unit usual = Amounts.over(shown, units.unit(now.unit().quantity()));
     return new Blank(
         path,
         hint,
-        Amounts.shown(now, units),
+        shown,
         now.asTyped(),
         "amount",
         List.of(),
-        text -> Amounts.read(text, units.unit(now.unit().quantity()), path));
+        text -> Amounts.read(text, usual, path));
   }
 
   /// A mass, a volume or a count, whichever is typed; a bare number is what stands there now.
   private static Blank anyAmount(String path, String hint, Entered now, ReadingUnits units) {
-    Unit usual = Amounts.small(now.unit(), units);
     String shown = Amounts.shownSmall(now, units);
+    Unit usual = Amounts.over(shown, Amounts.small(now.unit(), units));
     return new Blank(
         path,
         hint,
@@ -154,7 +156,9 @@ record Blank(
                 throw new Unfit("Nothing is typed.", "Type an amount, or none to leave it open.");
               }
               return Optional.of(
-                  measured ? Measured.first(text, name, units) : Amounts.read(text, usual, path));
+                  measured
+                      ? new Measured(name, Optional.of(usual), units).first(text)
+                      : Amounts.read(text, usual, path));
             });
   }
 
@@ -167,7 +171,7 @@ record Blank(
   }
 
   private static Unit insideUnit(String name) {
-    return Amounts.unit(name)
+    return Amounts.inside(name)
         .orElseThrow(() -> new IllegalArgumentException(name + " names no unit that is typed"));
   }
 
@@ -175,15 +179,27 @@ record Blank(
       String path, String hint, String name, Parameter now, ReadingUnits units) {
     String shown = Amounts.shown(name, now.value(), units);
     String typed = now.asTyped().isEmpty() ? shown : now.asTyped();
+    Measured measured = new Measured(name, over(name, shown, units), units);
     return new Blank(
-        path, hint, shown, typed, "amount", List.of(), t -> Measured.again(t, name, now, units));
+        path, hint, shown, typed, "amount", List.of(), text -> measured.again(text, now));
   }
 
   private static Blank number(
       String path, String hint, String name, double now, ReadingUnits units) {
     String shown = Amounts.shown(name, now, units);
     return new Blank(
-        path, hint, shown, shown, "amount", List.of(), text -> Amounts.number(text, name, units));
+        path,
+        hint,
+        shown,
+        shown,
+        "amount",
+        List.of(),
+        text -> Amounts.number(text, name, over(name, shown, units)));
+  }
+
+  private static Optional<Unit> over(String name, String shown, ReadingUnits units) {
+    return Amounts.inside(name)
+        .map(inside -> Amounts.over(shown, Amounts.usual(name, inside.quantity(), units)));
   }
 
   private static Blank words(String path, String hint, String now) {

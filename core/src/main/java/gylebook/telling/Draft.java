@@ -4,9 +4,12 @@ import gylebook.rig.Parameter;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /// Sentences being written about a tree of records, values by their paths.
 ///
@@ -20,6 +23,7 @@ final class Draft {
   private final ReadingUnits units;
   private final List<Section> sections = new ArrayList<>();
   private List<Sentence> sentences = new ArrayList<>();
+  private final Map<String, List<String>> bases = new LinkedHashMap<>();
   private String heading = "";
 
   Draft(Object tree, ReadingUnits units) {
@@ -58,6 +62,15 @@ final class Draft {
   }
 
   private void close() {
+    if (!bases.isEmpty()) {
+      String all =
+          bases.entrySet().stream()
+              .map(basis -> Grammar.joined(basis.getValue()) + " (" + basis.getKey() + ")")
+              .collect(Collectors.joining(", "));
+      sentences.add(
+          new Sentence(List.of(new Piece.Words("Where these numbers are from: " + all + "."))));
+      bases.clear();
+    }
     if (!sentences.isEmpty()) {
       sections.add(new Section(heading, sentences));
       sentences = new ArrayList<>();
@@ -73,7 +86,8 @@ final class Draft {
   private void value(List<Piece> pieces, String path, String hint) {
     if (path.startsWith("+")) {
       String list = path.substring(1);
-      String example = "one more, like: " + Lines.EXAMPLES.get(list);
+      String example =
+          "one more, like: " + Lines.EXAMPLES.getOrDefault(list, ThermometerLine.EXAMPLE);
       pieces.add(
           new Piece.Slot(list + Filling.ADD, "add " + hint, "", "words", List.of(), example));
       return;
@@ -82,6 +96,9 @@ final class Draft {
     if (Component.at(tree, path) instanceof Parameter parameter) {
       String name = path.substring(path.lastIndexOf('.') + 1);
       pieces.add(new Piece.Words(Measured.behind(name, parameter, units)));
+      if (!parameter.basis().isEmpty()) {
+        bases.computeIfAbsent(parameter.basis(), _ -> new ArrayList<>()).add(hint);
+      }
     }
   }
 }

@@ -68,9 +68,23 @@ public final class Filling {
   ///
   /// @param slot as named by [RigWords]
   public static Filled<Rig> rig(Rig rig, String slot, String typed, ReadingUnits units) {
-    return shown(RigWords.of(rig, units), slot).isEmpty()
-        ? unknown(slot, typed)
-        : filled(typed, () -> replaced(rig, slot, typed, units));
+    Matcher line = LINE.matcher(slot);
+    if (line.matches() && line.group(1).equals("probes") && slot.endsWith(REMOVE)) {
+      int number = Integer.parseInt(line.group(2));
+      return number < rig.probes().size()
+          ? taken(rig, typed, () -> Component.without(rig, "probes", number))
+          : unknown(slot, typed);
+    }
+    Optional<Piece.Slot> shown = shown(RigWords.of(rig, units), slot);
+    if (shown.isEmpty()) {
+      return unknown(slot, typed);
+    }
+    if (slot.endsWith(ADD)) {
+      boolean nothing = typed.isBlank() || typed.strip().equals(shown.get().shown());
+      return filled(typed, () -> nothing ? rig : ThermometerLine.added(rig, typed));
+    }
+    Rig ready = Consequences.before(rig, slot, typed);
+    return filled(typed, () -> Consequences.of(rig, replaced(slot, typed, ready, units)));
   }
 
   /// Fills an answer of a newcomer.
@@ -80,10 +94,10 @@ public final class Filling {
       Newcomer newcomer, String slot, String typed, ReadingUnits units) {
     return shown(NewcomerWords.of(newcomer, units), slot).isEmpty()
         ? unknown(slot, typed)
-        : filled(typed, () -> replaced(newcomer, slot, typed, units));
+        : filled(typed, () -> replaced(slot, typed, newcomer, units));
   }
 
-  private static <T> T replaced(T tree, String slot, String typed, ReadingUnits units) {
+  private static <T> T replaced(String slot, String typed, T tree, ReadingUnits units) {
     Blank blank = Blank.of(tree, slot, slot, units);
     return blank.same(typed) ? tree : Component.with(tree, slot, blank.read().apply(typed));
   }
@@ -150,18 +164,23 @@ public final class Filling {
     if (!slot.endsWith(REMOVE) && Blank.of(recipe, slot, slot, units).same(typed)) {
       return new Filled.Done<>(recipe);
     }
-    String said = typed.strip().toLowerCase(Locale.ROOT);
-    if (slot.endsWith(REMOVE) && !GOES.contains(said)) {
-      return STAYS.contains(said)
-          ? new Filled.Done<>(recipe)
-          : new Filled.Unclear<>(
-              "It is not clear whether this goes.", typed, "Say yes to take it out.");
-    }
-    return filled(
-        typed,
+    Supplier<Recipe> without =
         () ->
             list.equals("stands")
                 ? Stands.without(recipe, number)
-                : Component.without(recipe, list, number));
+                : Component.without(recipe, list, number);
+    return slot.endsWith(REMOVE) ? taken(recipe, typed, without) : filled(typed, without);
+  }
+
+  /// A line goes when that is said, and only then.
+  private static <T> Filled<T> taken(T tree, String typed, Supplier<T> without) {
+    String said = typed.strip().toLowerCase(Locale.ROOT);
+    if (GOES.contains(said)) {
+      return filled(typed, without);
+    }
+    return STAYS.contains(said)
+        ? new Filled.Done<>(tree)
+        : new Filled.Unclear<>(
+            "It is not clear whether this goes.", typed, "Say yes to take it out.");
   }
 }

@@ -6,7 +6,11 @@ import gylebook.rig.Spread;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
-import java.util.Locale;
+import gylebook.units.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
 
 /// A number of the rig as somebody measured it: "28.5 L give or take 0.5 L".
 @AnyUnit("numbers of every quantity; the name beside each says its unit")
@@ -17,22 +21,31 @@ final class Measured {
 
   private static final double PER_CENT = 100;
 
-  private Measured() {}
+  private final String name;
+  private final Optional<Unit> usual;
+  private final ReadingUnits units;
+
+  /// @param name of the component, which says its unit
+  /// @param usual the unit of a bare number
+  Measured(String name, Optional<Unit> usual, ReadingUnits units) {
+    this.name = name;
+    this.usual = usual;
+    this.units = units;
+  }
 
   /// The parameter after somebody typed a value over it.
-  static Parameter again(String text, String name, Parameter before, ReadingUnits units) {
+  Parameter again(String text, Parameter before) {
     String[] parts = split(text);
-    double value = Amounts.number(parts[0], name, units);
-    double doubt =
-        parts.length == 1 ? unsaid(before) : doubt(parts[1], name, value, before.spread(), units);
+    double value = Amounts.number(parts[0], name, usual);
+    double doubt = parts.length == 1 ? unsaid(before) : doubt(parts[1], value, before.spread());
     return before.typedAs(value, doubt, Origin.MEASURED, text.strip());
   }
 
   /// A number nobody had given before.
-  static Parameter first(String text, String name, ReadingUnits units) {
+  Parameter first(String text) {
     String[] parts = split(text);
-    double value = Amounts.number(parts[0], name, units);
-    double doubt = parts.length == 1 ? 0 : doubt(parts[1], name, value, Spread.NORMAL, units);
+    double value = Amounts.number(parts[0], name, usual);
+    double doubt = parts.length == 1 ? 0 : doubt(parts[1], value, Spread.NORMAL);
     return new Parameter(value, doubt, Spread.NORMAL, Origin.MEASURED, "", text.strip());
   }
 
@@ -48,48 +61,53 @@ final class Measured {
         .split("give or take", 2);
   }
 
-  private static double doubt(
-      String text, String name, double value, Spread spread, ReadingUnits units) {
+  private double doubt(String text, double value, Spread spread) {
     String bare = text.strip();
-    boolean share = bare.endsWith("%") && !name.endsWith("Frac");
+    // A share of a share could mean both; it means what the sentence itself would say by it.
+    boolean relative = spread == Spread.LOG_NORMAL || !name.endsWith("Frac");
     double inUnit;
-    if (share) {
+    if (bare.endsWith("%") && relative) {
       double percent = Amounts.number(bare.substring(0, bare.length() - 1), "ratio", units);
       inUnit = Math.abs(value) * percent / PER_CENT;
     } else {
-      inUnit = difference(bare, name, units);
+      inUnit = difference(bare);
     }
     if (!(inUnit >= 0)) {
       throw new Unfit("A give-or-take cannot be below 0.", "Type how far off it may be.");
     }
-    return spread == Spread.LOG_NORMAL ? inUnit / Math.abs(value) : inUnit;
+    if (spread == Spread.LOG_NORMAL && !(value > 0)) {
+      throw new Unfit("This must be more than nothing.", "Type an amount above 0.");
+    }
+    return spread == Spread.LOG_NORMAL ? inUnit / value : inUnit;
   }
 
   /// A difference: for temperatures a step of the scale, not a point on it.
-  private static double difference(String text, String name, ReadingUnits units) {
-    if (!name.endsWith("C")) {
-      return Amounts.number(text, name, units);
-    }
-    return Amounts.number(text, name.substring(0, name.length() - 1) + "K", units);
+  private double difference(String text) {
+    return name.endsWith("C")
+        ? Amounts.number(text, doubtName(name), units)
+        : Amounts.number(text, name, usual);
   }
 
   /// What stands behind a parameter's value: where it is from and how far off it may be.
   static String behind(String name, Parameter parameter, ReadingUnits units) {
-    String from =
-        switch (parameter.origin()) {
-          case ASSUMED -> "assumed";
-          case MEASURED -> "measured";
-          case LEARNT -> "learnt";
-          case MAKERS_PLATE -> "maker's plate";
-        };
+    String from = parameter.origin().words();
     if (parameter.doubt() == 0) {
       return " (" + from + ")";
     }
     String doubt =
         parameter.spread() == Spread.LOG_NORMAL
-            ? String.format(Locale.ROOT, "%.2g %%", PER_CENT * parameter.doubt())
+            ? percent(parameter.doubt())
             : Amounts.shown(doubtName(name), parameter.doubt(), units);
     return " (" + from + ", give or take " + doubt + ")";
+  }
+
+  private static String percent(double frac) {
+    double percent = PER_CENT * frac;
+    return new BigDecimal(percent)
+            .round(new MathContext(2, RoundingMode.HALF_UP))
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
   }
 
   private static String doubtName(String name) {

@@ -1,5 +1,6 @@
 package gylebook.telling;
 
+import gylebook.rig.Probe;
 import gylebook.rig.Rig;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
@@ -19,7 +20,7 @@ public final class RigWords {
     kettle(draft);
     element(draft);
     bag(draft);
-    loop(draft);
+    loop(draft, rig);
     thermometers(draft, rig);
     chiller(draft);
     place(draft);
@@ -85,10 +86,12 @@ public final class RigWords {
         .say("Heat crosses the cloth by {bag.wallWPerK|conductance of the cloth}.");
   }
 
-  private static void loop(Draft draft) {
+  private static void loop(Draft draft, Rig rig) {
+    draft.section("Pump and hose").say("Is there a pump: {loop.present|whether there is a pump}.");
+    if (!rig.loop().present()) {
+      return;
+    }
     draft
-        .section("Pump and hose")
-        .say("Is there a pump: {loop.present|whether there is a pump}.")
         .say(
             "Its hose is {loop.hoseM|length of the hose} long, {loop.boreM|bore of the hose} inside"
                 + " and {loop.outerM|outer width of the hose} outside, and loses"
@@ -105,11 +108,26 @@ public final class RigWords {
   private static void thermometers(Draft draft, Rig rig) {
     draft.section("Thermometers");
     for (int i = 0; i < rig.probes().size(); i++) {
-      String path = "probes." + i;
+      Probe.Kind kind = rig.probes().get(i).kind();
+      String noun =
+          switch (kind) {
+            case THERMISTOR, THERMOCOUPLE -> "";
+            case PT100 -> " element";
+            default -> " thermometer";
+          };
       draft.say(
-          "{%s.name|name of the thermometer}: a {%s.kind|kind of thermometer} {%s.place|where its tip is}, %s {%s.lagSec|lag} behind and {%s.biasK|reads high by} high. Steers the controller: {%s.steers|whether it steers}."
-              .formatted(path, path, path, "about", path, path, path));
+          Grammar.numbered(
+              "{probes.#.name|name of thermometer ##} is "
+                  + Grammar.article(kind.words())
+                  + "{probes.#.kind|kind of thermometer ##}"
+                  + noun
+                  + " {probes.#.place|where the tip of thermometer ## is}; it runs"
+                  + " {probes.#.lagSec|lag of thermometer ##} behind and reads"
+                  + " {probes.#.biasK|thermometer ## reads high by} high. Does it steer the"
+                  + " controller: {probes.#.steers|whether thermometer ## steers}.",
+              i));
     }
+    draft.say("{+probes|a thermometer}.");
   }
 
   private static void chiller(Draft draft) {

@@ -5,6 +5,7 @@ import gylebook.recipe.Other;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Stand;
 import gylebook.telling.Blank.Unfit;
+import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.stream.IntStream;
 ///
 /// Wort only cools, so a new stand takes its place by its temperature, the hottest first; whatever
 /// goes in at the stands behind it keeps its own.
+@AnyUnit("compares amounts of any one quantity")
 final class Stands {
   private static final double SAME_K = 0.05;
   private static final double SAME_SEC = 1;

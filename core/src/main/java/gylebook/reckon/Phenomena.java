@@ -51,6 +51,7 @@ import gylebook.science.FermentationFit;
 import gylebook.science.FermentationHeat;
 import gylebook.science.FirstWort;
 import gylebook.science.FoodEnergy;
+import gylebook.science.ForecastScore;
 import gylebook.science.GeeRamirez1988;
 import gylebook.science.Gelatinisation;
 import gylebook.science.HenryIapws2004;
@@ -170,6 +171,7 @@ final class Phenomena {
     FermentationHeat.class,
     FirstWort.class,
     FoodEnergy.class,
+    ForecastScore.class,
     GeeRamirez1988.class,
     Gelatinisation.class,
     HenryIapws2004.class,

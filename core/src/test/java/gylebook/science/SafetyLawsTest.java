@@ -165,6 +165,9 @@ class SafetyLawsTest {
     double limit = Lifting.limitKg(0.50, 0.90, 0.60, 45, 1, 0.90);
     assertThat(limit).isCloseTo(7.57, within(0.01));
     assertThat(Lifting.indexRatio(9, limit)).isCloseTo(1.19, within(0.01));
+    assertThat(LiftFrequency.limitLb(25, 70, 70, 135, 1, 1)).isPositive();
+    assertThat(Lifting.limitKg(0.63, 1.75, 1.75, 135, 1, 1)).isPositive();
+    assertThat(Lifting.limitKg(0.25, 1.75, 0.25, 0, 1, 1)).isCloseTo(23 * 0.7, within(1e-9));
     assertThat(LiftFrequency.limitLb(26, 30, 10, 0, 1, 1)).isZero();
     assertThat(LiftFrequency.limitLb(10, 71, 10, 0, 1, 1)).isZero();
     assertThat(LiftFrequency.limitLb(10, 30, 71, 0, 1, 1)).isZero();

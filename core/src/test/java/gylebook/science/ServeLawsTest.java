@@ -72,6 +72,9 @@ class ServeLawsTest {
       assertThat(psiLower).as("at %s C", beerC).isBetween(0.2, 0.6);
       assertThat(set.lagerKpa()).isGreaterThan(set.chartKpa());
     }
+    // 2.5 volumes are 4.942 g/L; over 2.4 g/(L bar) that is 2.059 bar.
+    Carbonation.Compared atSix = Carbonation.compared(6, 2.5, SEA_KPA);
+    assertThat(atSix.lagerKpa()).isCloseTo(205.92 - SEA_KPA, within(0.02));
     assertThat(2.4 / BeerGas.heldGPerL(6, 100)).isBetween(0.93, 0.95);
     double chartGPerL = Carbonation.heldVol(6, 0, 100) * CarbonDioxide.VOLUME_G_PER_L_VOL;
     assertThat(2.4 / chartGPerL).isBetween(0.93, 0.97);
@@ -122,6 +125,8 @@ class ServeLawsTest {
     assertThat(right.gasG()).isCloseTo(61.72, within(0.2));
     assertThat(right.sucroseG()).isCloseTo(120.01, within(0.5));
     assertThat(cold.sucroseG()).isLessThan(0.6 * right.sucroseG());
+    assertThat(right.glucoseG()).isCloseTo(right.gasG() / (2 * 44.0095 / 180.156), within(0.02));
+    assertThat(right.maltExtractG()).isCloseTo(right.gasG() / 0.30, within(1e-9));
     assertThat(KegPressure.sealedKpa(2.4, 20, SEA_KPA) / 100).isCloseTo(1.89, within(0.01));
   }
 
@@ -138,6 +143,7 @@ class ServeLawsTest {
     SealedPackage.Outlook still = SealedPackage.outlook(2.4, 0.25, 30, SEA_KPA);
     assertThat(still.fit()).isTrue();
     assertThat(still.addedVol()).isCloseTo(0.25 / 0.258 * 0.491, within(0.002));
+    assertThat(SealedPackage.outlook(2.4, 0.258, 30, SEA_KPA).fit()).isTrue();
     SealedPackage.Outlook live = SealedPackage.outlook(2.4, 0.3, 30, SEA_KPA);
     assertThat(live.fit()).isFalse();
     assertThat(live.gaugeKpa()).isGreaterThan(still.gaugeKpa());
@@ -201,6 +207,15 @@ class ServeLawsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> DraughtLine.rule(5.5))
         .withMessageContaining("5.5");
+  }
+
+  /// The draught manual: 20 ft of barrier hose take 2 psi; soft hose of the bore up to 0.40 psi/ft.
+  @Test
+  void rulesInPsiAFootComeOutInKilopascalsAMetre() {
+    assertThat(20 * 0.3048 * DraughtLine.rule(7.9375).leastKpaPerM() / KPA_PER_PSI)
+        .isCloseTo(2, within(1e-9));
+    assertThat(0.3048 * DraughtLine.rule(7.9375).mostKpaPerM() / KPA_PER_PSI)
+        .isCloseTo(0.40, within(1e-9));
   }
 
   @Test

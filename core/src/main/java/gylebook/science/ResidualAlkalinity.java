@@ -63,6 +63,7 @@ public final class ResidualAlkalinity {
   ///
   /// 0.3 for ten German degrees. Not the mash: see the class.
   @Source(key = "kolbach1953", at = "0.3 pH per 10 degrees", trust = Trust.MEMORY)
+  @Source(key = "barth-zaman-2015", at = "abstract: not for the mash", trust = Trust.READ)
   @Reckoned(
       name = "cast-wort-ph-shift",
       says = "How much residual alkalinity raises the pH of cast wort; not of the mash.",

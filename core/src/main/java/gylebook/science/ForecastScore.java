@@ -21,7 +21,7 @@ public final class ForecastScore {
   @Source(key = "gneiting2007", at = "CRPS of the normal", trust = Trust.SECOND_HAND)
   public static double normalNumber(double meanNumber, double spreadNumber, double seenNumber) {
     Require.above0("spread", spreadNumber);
-    double z = finite("seen less mean", seenNumber - meanNumber) / spreadNumber;
+    double z = finiteNumber("seen less mean", seenNumber - meanNumber) / spreadNumber;
     double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     return spreadNumber * (z * (2 * belowFrac(z) - 1) + 2 * density - 1 / Math.sqrt(Math.PI));
   }
@@ -69,7 +69,7 @@ public final class ForecastScore {
       double leastNumber, double mostNumber, double seenNumber, @Usually(0.1) double leftOutFrac) {
     Require.notBelow0("width of the range", mostNumber - leastNumber);
     Require.within("left-out share", leftOutFrac, 1e-9, 1 - 1e-9);
-    finite("seen", seenNumber);
+    finiteNumber("seen", seenNumber);
     double missed = Math.max(0, leastNumber - seenNumber) + Math.max(0, seenNumber - mostNumber);
     return mostNumber - leastNumber + 2 / leftOutFrac * missed;
   }
@@ -89,7 +89,7 @@ public final class ForecastScore {
   public static double quantileNumber(
       @Usually(0.9) double belowFrac, double forecastNumber, double seenNumber) {
     Require.within("share below", belowFrac, 0, 1);
-    double above = finite("seen less forecast", seenNumber - forecastNumber);
+    double above = finiteNumber("seen less forecast", seenNumber - forecastNumber);
     return Math.max(belowFrac * above, (belowFrac - 1) * above);
   }
 
@@ -107,7 +107,7 @@ public final class ForecastScore {
   @Source(key = "gneiting2007", at = "probability integral transform", trust = Trust.SECOND_HAND)
   public static double placeFrac(double meanNumber, double spreadNumber, double seenNumber) {
     Require.above0("spread", spreadNumber);
-    return belowFrac(finite("seen less mean", seenNumber - meanNumber) / spreadNumber);
+    return belowFrac(finiteNumber("seen less mean", seenNumber - meanNumber) / spreadNumber);
   }
 
   /// How uneven a histogram of ranks is; compare it with a chi-square of one bin less.
@@ -133,7 +133,7 @@ public final class ForecastScore {
   private static double missNumber(double[] membersNumber, double seenNumber) {
     double sum = 0;
     for (double member : membersNumber) {
-      sum += Math.abs(finite("sample less seen", member - seenNumber));
+      sum += Math.abs(finiteNumber("sample less seen", member - seenNumber));
     }
     return sum / membersNumber.length;
   }
@@ -152,7 +152,7 @@ public final class ForecastScore {
     return Erf.erfc(-standardNumber / Math.sqrt(2)) / 2;
   }
 
-  private static double finite(String what, double valueNumber) {
+  private static double finiteNumber(String what, double valueNumber) {
     return Require.within(what, valueNumber, -Double.MAX_VALUE, Double.MAX_VALUE);
   }
 }

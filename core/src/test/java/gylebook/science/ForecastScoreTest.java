@@ -129,6 +129,9 @@ class ForecastScoreTest {
   @Test
   void aForecastWithoutDoubtScoresItsError() {
     assertThat(ForecastScore.membersNumber(new double[] {64}, 65.5)).isEqualTo(1.5);
+    // By hand: the mean miss is 0.75, the twelve differences sum to 16; 0.75 - 16/24.
+    assertThat(ForecastScore.fairNumber(new double[] {64, 65, 65.5, 66.5}, 65.2))
+        .isCloseTo(1.0 / 12, within(1e-12));
     assertThat(ForecastScore.normalNumber(64, 1e-9, 65.5)).isCloseTo(1.5, within(1e-6));
   }
 

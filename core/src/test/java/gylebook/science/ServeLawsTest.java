@@ -130,6 +130,12 @@ class ServeLawsTest {
     assertThat(KegPressure.sealedKpa(2.4, 20, SEA_KPA) / 100).isCloseTo(1.89, within(0.01));
   }
 
+  /// Others weighed 0.467 g of gas for a gram of sugar; 4 % is a fair tolerance.
+  @Test
+  void ballingsGasIsWhatOthersWeighed() {
+    assertThat(Balling.GAS_PER_EXTRACT_RATIO).isCloseTo(0.467, within(0.04 * 0.467));
+  }
+
   @Test
   void nothingIsAddedWhereTheBeerAlreadyHoldsEnough() {
     assertThat(BeerGas.priming(20, 0.8, 15, SEA_KPA).monohydrateG()).isZero();

@@ -11,7 +11,7 @@ import java.util.List;
 /// @param sources keys of docs/sources.bib
 record Explained(String says, String equation, List<String> inputs, List<String> sources) {
 
-  private static Explained of(String says, String equation, String inputs, String... sources) {
+  static Explained of(String says, String equation, String inputs, String... sources) {
     return new Explained(says, equation, List.of(inputs.split("; ", -1)), List.of(sources));
   }
 
@@ -36,6 +36,22 @@ record Explained(String says, String equation, List<String> inputs, List<String>
       case ENERGY, CHILL_WATER, ALL_WATER, DRAIN, LOOP_DOSE, DAY, GAVE_UP -> spent(outcome);
       case BAG_WET, BAG_DRIPPED, COVER, ROOM_AT_DOUGH_IN, ROOM_AT_BREAK -> room(outcome);
       case SUCTION, CURRENT, BREAKER -> mains(outcome);
+      case MASH_PH,
+          RESIDUAL,
+          MASH_CALCIUM,
+          MASH_MAGNESIUM,
+          MASH_SODIUM,
+          MASH_CHLORIDE,
+          MASH_SULFATE,
+          MASH_BICARBONATE,
+          WHOLE_CALCIUM,
+          WHOLE_MAGNESIUM,
+          WHOLE_SODIUM,
+          WHOLE_CHLORIDE,
+          WHOLE_SULFATE,
+          WHOLE_BICARBONATE,
+          CAST_SHIFT ->
+          ExplainedLiquor.of(outcome);
     };
   }
 

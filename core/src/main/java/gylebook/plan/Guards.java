@@ -36,6 +36,7 @@ final class Guards {
     guards.lift(day);
     guards.drain();
     guards.heat();
+    guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
     guards.found.sort(
         Comparator.comparing(Guard::level)
             .thenComparingDouble((Guard guard) -> -guard.chanceFrac()));

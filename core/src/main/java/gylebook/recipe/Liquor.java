@@ -1,5 +1,6 @@
 package gylebook.recipe;
 
+import gylebook.science.TapWater;
 import gylebook.units.Entered;
 import java.util.List;
 
@@ -29,7 +30,62 @@ public record Liquor(String name, Ions ions, List<Addition> additions) {
       double sodiumMgPerL,
       double chlorideMgPerL,
       double sulphateMgPerL,
-      double bicarbonateMgPerL) {}
+      double bicarbonateMgPerL) {
+    private static final double BICARBONATE_MG_PER_MEQ = 61.017;
+    private static final double CARBONATE_MG_PER_MEQ = 50.043;
+    private static final double SAMPLE_PH = 7;
+    private static final int ROUND_COUNT = 8;
+
+    /// What a reverse-osmosis filter leaves of this water, by the meter behind it: never nothing.
+    ///
+    /// Each ion is taken to pass in the same share (assumed; membranes hold calcium and sulphate
+    /// back better than sodium and bicarbonate, which matters little at 10 to 50 µS/cm).
+    ///
+    /// @param meterUsPerCm what the conductivity meter reads behind the filter, at 25 C
+    public Ions filteredTo(double meterUsPerCm) {
+      double tapUsPerCm = conductanceUsPerCm();
+      if (!(meterUsPerCm >= 0 && meterUsPerCm < tapUsPerCm)) {
+        throw new IllegalArgumentException(
+            "The meter reads %.1f µS/cm behind the filter; this water has %.1f before it."
+                .formatted(meterUsPerCm, tapUsPerCm));
+      }
+      double passedFrac = meterUsPerCm / tapUsPerCm;
+      for (int round = 0; round < ROUND_COUNT; round++) {
+        // Ions move more freely in thinner water: the share is a little below the straight line.
+        double gotUsPerCm = shareOf(passedFrac).conductanceUsPerCm();
+        passedFrac *= gotUsPerCm > 0 ? meterUsPerCm / gotUsPerCm : 0;
+      }
+      return shareOf(passedFrac);
+    }
+
+    /// The conductance of this water at 25 C; chloride is what balances the charges.
+    public double conductanceUsPerCm() {
+      double alkalinityMgPerL = bicarbonateMgPerL / BICARBONATE_MG_PER_MEQ * CARBONATE_MG_PER_MEQ;
+      return TapWater.analysed(
+              calciumMgPerL,
+              magnesiumMgPerL,
+              sodiumMgPerL,
+              sulphateMgPerL,
+              alkalinityMgPerL,
+              SAMPLE_PH)
+          .conductanceUsPerCm();
+    }
+
+    private Ions shareOf(double shareFrac) {
+      return new Ions(
+          calciumMgPerL * shareFrac,
+          magnesiumMgPerL * shareFrac,
+          sodiumMgPerL * shareFrac,
+          chlorideMgPerL * shareFrac,
+          sulphateMgPerL * shareFrac,
+          bicarbonateMgPerL * shareFrac);
+    }
+  }
+
+  /// The same water with other additions.
+  public Liquor withAdditions(List<Addition> newAdditions) {
+    return new Liquor(name, ions, newAdditions);
+  }
 
   /// One salt or acid.
   ///

@@ -78,6 +78,13 @@ public record Recipe(
         ferment, pack, notes, elsewhere, kept);
   }
 
+  /// The same beer from another liquor.
+  public Recipe withLiquor(Liquor newLiquor) {
+    return new Recipe(
+        name, wanted, invented, aim, grist, newLiquor, rests, boil, stands, hops, others, yeast,
+        ferment, pack, notes, elsewhere, kept);
+  }
+
   /// The same beer with another boil.
   public Recipe withBoil(Boil newBoil) {
     return new Recipe(

@@ -59,6 +59,7 @@ final class Harvest {
       BrewDay day, Member member, Lots lots, BrewState state, DayLog log, double[] out) {
     Harvest harvest = new Harvest(day, member, lots, state, log, out);
     harvest.mash();
+    harvest.liquor();
     harvest.kettle();
     if (state.castWaterKg + state.castExtractKg > NOTHING_KG) {
       harvest.beer();
@@ -83,6 +84,25 @@ final class Harvest {
     put(Outcome.FIRST_WORT, log.at("mashDone", DayLog.Column.WORT_PLATO));
     double leftKg = state.bagUndissolvedKg - lots.maltKg * (1 - lots.maltMoistureFrac);
     put(Outcome.CONVERSION, lots.maltPotentialKg > 0 ? -leftKg / lots.maltPotentialKg : 0);
+  }
+
+  private void liquor() {
+    TreatedLiquor liquor = lots.liquor;
+    put(Outcome.MASH_PH, liquor.mashPh);
+    put(Outcome.RESIDUAL, liquor.mashResidualMeqPerL());
+    put(Outcome.MASH_CALCIUM, liquor.mashMgPerL[TreatedLiquor.CALCIUM]);
+    put(Outcome.MASH_MAGNESIUM, liquor.mashMgPerL[TreatedLiquor.MAGNESIUM]);
+    put(Outcome.MASH_SODIUM, liquor.mashMgPerL[TreatedLiquor.SODIUM]);
+    put(Outcome.MASH_CHLORIDE, liquor.mashMgPerL[TreatedLiquor.CHLORIDE]);
+    put(Outcome.MASH_SULFATE, liquor.mashMgPerL[TreatedLiquor.SULFATE]);
+    put(Outcome.MASH_BICARBONATE, liquor.mashBicarbonateMgPerL());
+    put(Outcome.WHOLE_CALCIUM, liquor.wholeMgPerL[TreatedLiquor.CALCIUM]);
+    put(Outcome.WHOLE_MAGNESIUM, liquor.wholeMgPerL[TreatedLiquor.MAGNESIUM]);
+    put(Outcome.WHOLE_SODIUM, liquor.wholeMgPerL[TreatedLiquor.SODIUM]);
+    put(Outcome.WHOLE_CHLORIDE, liquor.wholeMgPerL[TreatedLiquor.CHLORIDE]);
+    put(Outcome.WHOLE_SULFATE, liquor.wholeMgPerL[TreatedLiquor.SULFATE]);
+    put(Outcome.WHOLE_BICARBONATE, liquor.wholeBicarbonateMgPerL());
+    put(Outcome.CAST_SHIFT, liquor.castShiftPh());
   }
 
   private void kettle() {

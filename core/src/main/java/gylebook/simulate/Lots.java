@@ -50,6 +50,7 @@ public final class Lots {
   double leafHoldsLPerKg;
   double dryBitterMgPerL;
   double dryHopKg;
+  final TreatedLiquor liquor = new TreatedLiquor();
   final double[] alphaMg = new double[BrewState.MOST_HOPS];
 
   /// Reads the member's numbers of the recipe, scaled as set.
@@ -74,6 +75,7 @@ public final class Lots {
     leafHoldsLPerKg = LEAF_HOLDS_L_PER_KG * doubts.factor("model.leafHoldsLPerKg", 0.15);
     grist(recipe.grist(), settings.gristFactor(), doubts);
     hops(recipe.hops(), settings.hopFactor(), doubts);
+    liquor.read(recipe, settings, doubts);
   }
 
   private void grist(List<Goods> grist, double gristFactor, Doubts doubts) {

@@ -51,6 +51,21 @@ public enum Outcome {
   SUCTION("suctionMarginM"),
   CURRENT("currentA"),
   BREAKER("breakerShareFrac"),
+  MASH_PH("mashPh"),
+  RESIDUAL("mashResidualMeqPerL"),
+  MASH_CALCIUM("mashCalciumMgPerL"),
+  MASH_MAGNESIUM("mashMagnesiumMgPerL"),
+  MASH_SODIUM("mashSodiumMgPerL"),
+  MASH_CHLORIDE("mashChlorideMgPerL"),
+  MASH_SULFATE("mashSulfateMgPerL"),
+  MASH_BICARBONATE("mashBicarbonateMgPerL"),
+  WHOLE_CALCIUM("wholeCalciumMgPerL"),
+  WHOLE_MAGNESIUM("wholeMagnesiumMgPerL"),
+  WHOLE_SODIUM("wholeSodiumMgPerL"),
+  WHOLE_CHLORIDE("wholeChlorideMgPerL"),
+  WHOLE_SULFATE("wholeSulfateMgPerL"),
+  WHOLE_BICARBONATE("wholeBicarbonateMgPerL"),
+  CAST_SHIFT("castShiftPh"),
   GAVE_UP("gaveUpNumber");
 
   private final String key;

@@ -30,6 +30,7 @@ public final class Report {
           "bitternessMgPerL",
           "tinsethMgPerL",
           "colourEbc",
+          "mashPh",
           "preBoilL",
           "preBoilPlato",
           "boilOffLPerHr",

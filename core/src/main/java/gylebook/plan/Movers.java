@@ -6,7 +6,6 @@ import gylebook.rig.Rig;
 import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
-import gylebook.units.UnitName;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -41,7 +40,7 @@ final class Movers {
       double[] found = Bands.slopeAndShare(column, mean, ensemble.draws(i));
       if (found[1] > least) {
         String path = ensemble.doubts().get(i);
-        movers.add(new Figure.Mover(path, says(path), found[1], found[0]));
+        movers.add(new Figure.Mover(path, MoverWords.says(path), found[1], found[0]));
       }
     }
     movers.sort(Comparator.comparingDouble((Figure.Mover mover) -> -mover.shareFrac()));
@@ -70,7 +69,7 @@ final class Movers {
     return shares.entrySet().stream()
         .sorted(Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue()))
         .limit(5)
-        .map(e -> new Figure.Mover(e.getKey(), says(e.getKey()), e.getValue(), 0))
+        .map(e -> new Figure.Mover(e.getKey(), MoverWords.says(e.getKey()), e.getValue(), 0))
         .toList();
   }
 
@@ -112,17 +111,5 @@ final class Movers {
       }
     }
     return null;
-  }
-
-  /// A path in words: `kettle.evaporationFactor` is "kettle: evaporation".
-  static String says(String path) {
-    String[] parts = path.split("\\.", -1);
-    String last = parts[parts.length - 1];
-    String words = UnitName.of(last).map(name -> name.words()).orElse(last);
-    if (parts.length == 1) {
-      return words;
-    }
-    String number = parts.length == 3 ? " " + (Integer.parseInt(parts[1]) + 1) : "";
-    return parts[0] + number + ": " + words;
   }
 }

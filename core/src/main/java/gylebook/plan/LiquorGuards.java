@@ -5,11 +5,13 @@ import gylebook.recipe.Recipe;
 import gylebook.simulate.Dose;
 import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
+import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /// What the liquor may do to the mash, and what of it could not be counted.
+@AnyUnit("chances and columns of pH")
 final class LiquorGuards {
   // Cold; enzymes, run-off and taste suffer outside (common practice, no source).
   private static final double USUAL_LEAST_PH = 5.2;

@@ -3,6 +3,7 @@ package gylebook.recipe;
 import gylebook.science.TapWater;
 import gylebook.units.Entered;
 import java.util.List;
+import java.util.Locale;
 
 /// Brewing water: what comes out of the tap (or the filter) and what is added to it.
 ///
@@ -46,8 +47,11 @@ public record Liquor(String name, Ions ions, List<Addition> additions) {
       double tapUsPerCm = conductanceUsPerCm();
       if (!(meterUsPerCm >= 0 && meterUsPerCm < tapUsPerCm)) {
         throw new IllegalArgumentException(
-            "The meter reads %.1f µS/cm behind the filter; this water has %.1f before it."
-                .formatted(meterUsPerCm, tapUsPerCm));
+            String.format(
+                Locale.ROOT,
+                "The meter reads %.1f µS/cm behind the filter; this water has %.1f before it.",
+                meterUsPerCm,
+                tapUsPerCm));
       }
       double passedFrac = meterUsPerCm / tapUsPerCm;
       for (int round = 0; round < ROUND_COUNT; round++) {

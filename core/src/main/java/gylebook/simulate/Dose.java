@@ -29,7 +29,7 @@ public final class Dose {
   private static final double PHOSPHORIC_BEND_KG_PER_L = 0.30;
   private static final double ML_PER_L = 1000;
   private static final double G_PER_KG = 1000;
-  private static final double PER_CENT = 100;
+  private static final double PERCENT_NUMBER = 100;
   private static final Pattern STRENGTH = Pattern.compile("(\\d{1,2}(?:[.,]\\d+)?) ?%");
 
   private Dose() {}
@@ -113,7 +113,7 @@ public final class Dose {
   public static double strengthFrac(Liquor.Addition addition) {
     Matcher said = STRENGTH.matcher(addition.name());
     if (said.find()) {
-      return Double.parseDouble(said.group(1).replace(',', '.')) / PER_CENT;
+      return Double.parseDouble(said.group(1).replace(',', '.')) / PERCENT_NUMBER;
     }
     return addition.agent() == Liquor.Agent.LACTIC_ACID ? USUAL_LACTIC_FRAC : USUAL_PHOSPHORIC_FRAC;
   }

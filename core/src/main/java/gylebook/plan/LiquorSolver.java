@@ -1,0 +1,348 @@
+package gylebook.plan;
+
+import gylebook.recipe.Liquor;
+import gylebook.recipe.Recipe;
+import gylebook.simulate.Dose;
+import gylebook.simulate.LiquorLook;
+import gylebook.simulate.Settings;
+import gylebook.units.AnyUnit;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.optim.InitialGuess;
+import org.hipparchus.optim.MaxIter;
+import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
+import org.hipparchus.optim.nonlinear.vector.constrained.ADMMQPOptimizer;
+import org.hipparchus.optim.nonlinear.vector.constrained.LinearInequalityConstraint;
+import org.hipparchus.optim.nonlinear.vector.constrained.QuadraticFunction;
+
+/// Finds the salts and the acid for a wanted liquor and mash pH, from what is in the house.
+///
+/// Ions and the straight-buffered pH are linear in the doses, so the nearest liquor is a bounded
+/// least-squares problem: `min sum ((A x + b - wanted)/scale)^2, x >= 0`, a quadratic program. What
+/// it gives is put on the steps of the scale, and the steps are then walked one dose at a time
+/// until none improves. The mash liquor and the liquor held back for after the mash are two
+/// problems: one has a pH, the other only its alkalinity to lose.
+@AnyUnit("columns of ions, pH and doses")
+public final class LiquorSolver {
+  // How far off counts as one unit of regret: a tenth of a usual ion, a twentieth of a pH.
+  private static final double ION_SCALE_MG_PER_L = 10;
+  private static final double PH_SCALE = 0.03;
+  // A dose in itself is a small nuisance: of two ways, the one with less to weigh.
+  private static final double DOSE_REGRET = 1e-4;
+  private static final int MOST_ITERATIONS = 2000;
+  private static final int MOST_WALKS = 500;
+  private static final double MISSED_MG_PER_L = 10;
+  private static final double MISSED_PH = 0.05;
+  // Share of the alkalinity that is gone at pH 5.40 (carbonate equilibria at 25 C).
+  private static final double CONSUMED_FRAC = 0.9;
+  private static final double TOP_UP_PH = 5.4;
+  private static final double LEAST_TOP_UP_L = 0.05;
+
+  private final Recipe recipe;
+  private final Settings settings;
+  private final Wanted wanted;
+  private final List<Stock> house;
+
+  private LiquorSolver(Recipe recipe, Settings settings, Wanted wanted, List<Stock> house) {
+    this.recipe = recipe;
+    this.settings = settings;
+    this.wanted = wanted;
+    this.house = house;
+  }
+
+  /// What is wanted; NaN where it does not matter.
+  ///
+  /// @param calciumMgPerL Ca
+  /// @param magnesiumMgPerL Mg
+  /// @param sodiumMgPerL Na
+  /// @param chlorideMgPerL Cl
+  /// @param sulphateMgPerL SO4
+  /// @param mashPh pH of the mash, read cold
+  public record Wanted(
+      double calciumMgPerL,
+      double magnesiumMgPerL,
+      double sodiumMgPerL,
+      double chlorideMgPerL,
+      double sulphateMgPerL,
+      double mashPh) {}
+
+  /// One thing in the house that can be added.
+  ///
+  /// @param name what the packet says; an acid's strength is read off it
+  /// @param agent what it is
+  /// @param stepNumber the least that can be told apart: g on the scale, mL for an acid
+  public record Stock(String name, Liquor.Agent agent, double stepNumber) {
+    /// Refuses what has no chemistry and a scale without steps.
+    public Stock {
+      if (agent == Liquor.Agent.UNKNOWN || !(stepNumber > 0)) {
+        throw new IllegalArgumentException(
+            name + " is " + agent.words() + " in steps of " + stepNumber + "; it cannot be dosed.");
+      }
+    }
+
+    boolean acid() {
+      return agent == Liquor.Agent.LACTIC_ACID || agent == Liquor.Agent.PHOSPHORIC_ACID;
+    }
+  }
+
+  /// What was found.
+  ///
+  /// @param additions to weigh, for the mash and for the liquor held back (into the kettle)
+  /// @param mash ions of the mash liquor with them
+  /// @param whole ions of all liquor with them
+  /// @param mashPh pH of the mash with them, no band
+  /// @param missed what cannot be reached with what is in the house, in words
+  public record Treatment(
+      List<Liquor.Addition> additions,
+      Liquor.Ions mash,
+      Liquor.Ions whole,
+      double mashPh,
+      List<List<Note>> missed) {
+    /// Copies the lists.
+    public Treatment {
+      additions = List.copyOf(additions);
+      missed = List.copyOf(missed);
+    }
+  }
+
+  /// Finds the doses.
+  ///
+  /// @param recipe its liquor is the source; additions in it are left out
+  /// @param settings litres of mash and held-back liquor, scale of the grist
+  /// @param wanted what is wanted
+  /// @param house what can be added, and how finely
+  public static Treatment solved(
+      Recipe recipe, Settings settings, Wanted wanted, List<Stock> house) {
+    Recipe plain = recipe.withLiquor(recipe.liquor().withAdditions(List.of()));
+    return new LiquorSolver(plain, settings, wanted, List.copyOf(house)).treatment();
+  }
+
+  private Treatment treatment() {
+    List<Liquor.Addition> additions = new ArrayList<>(mashAdditions());
+    if (settings.topUpL() > LEAST_TOP_UP_L) {
+      additions.addAll(topUpAdditions(additions));
+    }
+    LiquorLook look = look(additions);
+    return new Treatment(additions, look.mash(), look.whole(), look.mashPh(), missed(look));
+  }
+
+  private LiquorLook look(List<Liquor.Addition> additions) {
+    return LiquorLook.of(recipe.withLiquor(recipe.liquor().withAdditions(additions)), settings);
+  }
+
+  private List<Liquor.Addition> mashAdditions() {
+    double[] stepCounts = walked(relaxed());
+    List<Liquor.Addition> additions = new ArrayList<>();
+    for (int i = 0; i < stepCounts.length; i++) {
+      if (stepCounts[i] > 0) {
+        additions.add(addition(house.get(i), stepCounts[i], Liquor.Into.MASH));
+      }
+    }
+    return additions;
+  }
+
+  /// Held-back liquor gets the mash's salts by its share of the litres, and acid for its
+  /// alkalinity.
+  private List<Liquor.Addition> topUpAdditions(List<Liquor.Addition> mash) {
+    double shareRatio = settings.topUpL() / settings.liquorL();
+    List<Liquor.Addition> additions = new ArrayList<>();
+    for (Stock stock : house) {
+      double stepCount =
+          stock.acid() ? 0 : Math.rint(shareRatio * amount(mash, stock) / stock.stepNumber());
+      if (stepCount > 0 && !raisesAlkalinity(stock)) {
+        additions.add(addition(stock, stepCount, Liquor.Into.KETTLE));
+      }
+    }
+    double alkaliMeq =
+        recipe.liquor().ions().bicarbonateMgPerL() / 61.017 * CONSUMED_FRAC * settings.topUpL();
+    house.stream()
+        .filter(Stock::acid)
+        .findFirst()
+        .ifPresent(
+            acid -> {
+              double perStepMeq = Dose.acidMeq(addition(acid, 1, Liquor.Into.KETTLE), TOP_UP_PH);
+              double stepCount = Math.floor(alkaliMeq / perStepMeq);
+              if (stepCount > 0) {
+                additions.add(addition(acid, stepCount, Liquor.Into.KETTLE));
+              }
+            });
+    return additions;
+  }
+
+  private static boolean raisesAlkalinity(Stock stock) {
+    return switch (stock.agent()) {
+      case BAKING_SODA, CHALK, SLAKED_LIME -> true;
+      default -> false;
+    };
+  }
+
+  private static double amount(List<Liquor.Addition> additions, Stock stock) {
+    return additions.stream()
+        .filter(addition -> addition.name().equals(stock.name()))
+        .mapToDouble(addition -> addition.amountNumber().value())
+        .sum();
+  }
+
+  private static Liquor.Addition addition(Stock stock, double stepCount, Liquor.Into into) {
+    double amount = stepCount * stock.stepNumber();
+    Entered entered =
+        stock.acid()
+            ? Entered.of(amount, Unit.known(Quantity.VOLUME, "mL"))
+            : Entered.of(amount, Unit.known(Quantity.SMALL_MASS, "g"));
+    return new Liquor.Addition(stock.name(), stock.agent(), entered, into);
+  }
+
+  /// How far a liquor is from the wanted one, each row in its own regret.
+  private double[] residuals(double[] stepCounts) {
+    List<Liquor.Addition> additions = new ArrayList<>();
+    for (int i = 0; i < stepCounts.length; i++) {
+      if (stepCounts[i] > 0) {
+        additions.add(addition(house.get(i), stepCounts[i], Liquor.Into.MASH));
+      }
+    }
+    LiquorLook look = look(additions);
+    Liquor.Ions got = look.mash();
+    return new double[] {
+      off(got.calciumMgPerL(), wanted.calciumMgPerL(), ION_SCALE_MG_PER_L),
+      off(got.magnesiumMgPerL(), wanted.magnesiumMgPerL(), ION_SCALE_MG_PER_L),
+      off(got.sodiumMgPerL(), wanted.sodiumMgPerL(), ION_SCALE_MG_PER_L),
+      off(got.chlorideMgPerL(), wanted.chlorideMgPerL(), ION_SCALE_MG_PER_L),
+      off(got.sulphateMgPerL(), wanted.sulphateMgPerL(), ION_SCALE_MG_PER_L),
+      off(look.mashPh(), wanted.mashPh(), PH_SCALE)
+    };
+  }
+
+  private static double off(double got, double want, double scale) {
+    return Double.isNaN(want) || Double.isNaN(got) ? 0 : (got - want) / scale;
+  }
+
+  private double regret(double[] stepCounts) {
+    double sum = 0;
+    for (double residual : residuals(stepCounts)) {
+      sum += residual * residual;
+    }
+    for (double stepCount : stepCounts) {
+      sum += stepCount > 0 ? DOSE_REGRET : 0;
+    }
+    return sum;
+  }
+
+  /// The doses, in steps, without the steps: a quadratic program with none below 0.
+  private double[] relaxed() {
+    int n = house.size();
+    if (n == 0) {
+      return new double[0];
+    }
+    double[] base = residuals(new double[n]);
+    RealMatrix slopes = MatrixUtils.createRealMatrix(base.length, n);
+    for (int i = 0; i < n; i++) {
+      double[] one = new double[n];
+      // A dose of ten steps: the slope is the same, and rounding smaller.
+      one[i] = 10;
+      double[] moved = residuals(one);
+      for (int row = 0; row < base.length; row++) {
+        slopes.setEntry(row, i, (moved[row] - base[row]) / 10);
+      }
+    }
+    RealMatrix curve = slopes.transpose().multiply(slopes).scalarMultiply(2);
+    for (int i = 0; i < n; i++) {
+      curve.addToEntry(i, i, 1e-9);
+    }
+    RealVector slope =
+        slopes.transpose().operate(MatrixUtils.createRealVector(base)).mapMultiply(2);
+    double[] found =
+        new ADMMQPOptimizer()
+            .optimize(
+                new MaxIter(MOST_ITERATIONS),
+                new InitialGuess(new double[n]),
+                new ObjectiveFunction(new QuadraticFunction(curve, slope, 0)),
+                new LinearInequalityConstraint(
+                    MatrixUtils.createRealIdentityMatrix(n),
+                    MatrixUtils.createRealVector(new double[n])))
+            .getX()
+            .toArray();
+    return Arrays.stream(found).map(x -> Math.max(0, x)).toArray();
+  }
+
+  /// On the steps of the scale, then one dose up or down, or one up and another down, while it
+  /// helps.
+  private double[] walked(double[] relaxed) {
+    double[] best = Arrays.stream(relaxed).map(Math::rint).toArray();
+    double bestRegret = regret(best);
+    boolean nearer = true;
+    for (int walk = 0; walk < MOST_WALKS && nearer; walk++) {
+      nearer = false;
+      for (double[] tried : neighbours(best)) {
+        double triedRegret = regret(tried);
+        if (triedRegret < bestRegret - 1e-9) {
+          best = tried;
+          bestRegret = triedRegret;
+          nearer = true;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static List<double[]> neighbours(double[] at) {
+    List<double[]> found = new ArrayList<>();
+    for (int i = 0; i < at.length; i++) {
+      for (int j = 0; j < at.length; j++) {
+        double[] swapped = at.clone();
+        swapped[i] += 1;
+        swapped[j] -= i == j ? 0 : 1;
+        found.add(swapped);
+      }
+      double[] less = at.clone();
+      less[i] -= 1;
+      found.add(less);
+      double[] none = at.clone();
+      none[i] = 0;
+      found.add(none);
+    }
+    found.removeIf(tried -> Arrays.stream(tried).anyMatch(count -> count < 0));
+    return found;
+  }
+
+  private List<List<Note>> missed(LiquorLook look) {
+    List<List<Note>> missed = new ArrayList<>();
+    Liquor.Ions got = look.mash();
+    miss(missed, "Calcium", "mashCalciumMgPerL", got.calciumMgPerL(), wanted.calciumMgPerL());
+    miss(
+        missed,
+        "Magnesium",
+        "mashMagnesiumMgPerL",
+        got.magnesiumMgPerL(),
+        wanted.magnesiumMgPerL());
+    miss(missed, "Sodium", "mashSodiumMgPerL", got.sodiumMgPerL(), wanted.sodiumMgPerL());
+    miss(missed, "Chloride", "mashChlorideMgPerL", got.chlorideMgPerL(), wanted.chlorideMgPerL());
+    miss(missed, "Sulphate", "mashSulfateMgPerL", got.sulphateMgPerL(), wanted.sulphateMgPerL());
+    if (Math.abs(look.mashPh() - wanted.mashPh()) > MISSED_PH) {
+      missed.add(sentence("The mash's pH", "mashPh", look.mashPh(), wanted.mashPh()));
+    }
+    return missed;
+  }
+
+  private static void miss(
+      List<List<Note>> missed, String what, String key, double got, double want) {
+    if (Math.abs(got - want) > MISSED_MG_PER_L) {
+      missed.add(sentence(what, key, got, want));
+    }
+  }
+
+  private static List<Note> sentence(String what, String key, double got, double want) {
+    return List.of(
+        Note.of(what + " comes to ", key, got),
+        Note.of(" where ", key, want),
+        Note.words(
+            " is wanted: what is in the house cannot bring it nearer without moving the rest"
+                + " further off."));
+  }
+}

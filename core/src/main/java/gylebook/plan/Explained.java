@@ -52,6 +52,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           WHOLE_BICARBONATE,
           CAST_SHIFT ->
           ExplainedLiquor.of(outcome);
+      case FERMENT_END, PACKED, PACKED_OVER, PACKAGED_GAS, PRIMING -> ExplainedCold.of(outcome);
     };
   }
 

@@ -1,5 +1,7 @@
 package gylebook.plan;
 
+import gylebook.recipe.Pack;
+import gylebook.recipe.Recipe;
 import gylebook.science.Lifting;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Ensemble;
@@ -20,6 +22,9 @@ final class Guards {
   // Plumbing codes commonly ask for 60 C (140 F) at the most; from memory.
   private static final double DRAIN_MOST_C = 60;
 
+  // 0.001 of gravity: what a closed package may still make of it is small.
+  private static final double STILL_PLATO = 0.258;
+
   private final Ensemble ensemble;
   private final List<Guard> found = new ArrayList<>();
 
@@ -36,6 +41,7 @@ final class Guards {
     guards.lift(day);
     guards.drain();
     guards.heat();
+    guards.unfinished(day.recipe());
     guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
     guards.found.sort(
         Comparator.comparing(Guard::level)
@@ -200,6 +206,26 @@ final class Guards {
               chance,
               "The chiller hands the wort's heat to little water.",
               "Many codes allow 60 C (140 F) at the most into a drain. Follow your local code. It scalds."));
+    }
+  }
+
+  private void unfinished(Recipe recipe) {
+    boolean shut = recipe.pack().kind() != Pack.Kind.KEG;
+    double chance = chance(Outcome.PACKED_OVER, plato -> plato > STILL_PLATO);
+    if (chance >= CHANCE_SHOWN) {
+      found.add(
+          new Guard(
+              "stillFermenting",
+              shut ? Guard.Level.SOON : Guard.Level.NOTE,
+              List.of(
+                  note("When the ferment's steps are over, ", Outcome.PACKED_OVER),
+                  Note.words(" may still be left to ferment.")),
+              "Package only after two equal gravities two days apart, whatever the calendar says.",
+              "cast",
+              chance,
+              "The yeast's pace is a guess until the first readings.",
+              "Bottles that ferment on burst: never fill glass with live beer, read the package's own"
+                  + " marking, wear eye protection. Follow your local code."));
     }
   }
 

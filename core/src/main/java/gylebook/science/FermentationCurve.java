@@ -16,11 +16,17 @@ public final class FermentationCurve {
           "yeast stalls or suffers there, and the curve knows nothing of it");
 
   /// Middle of what is expected before any reading, at 20 C.
-  static final double RATE_PER_HR = 0.10;
+  public static final double RATE_PER_HR = 0.10;
 
-  static final double MIDPOINT_NUMBER = 3.2;
-  static final double SKEW_NUMBER = 1;
-  static final double Q10_FACTOR = 2.2;
+  /// Thermal time at which half is fermented, before any reading.
+  public static final double MIDPOINT_NUMBER = 3.2;
+
+  /// The four-parameter form.
+  public static final double SKEW_NUMBER = 1;
+
+  /// How much faster the clock runs for 10 K, before any reading.
+  public static final double Q10_FACTOR = 2.2;
+
   static final double LEAST_SKEW_NUMBER = 0.05;
   static final double MOST_SKEW_NUMBER = 20;
   static final double MOST_MIDPOINT_NUMBER = 50;

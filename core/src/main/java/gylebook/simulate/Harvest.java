@@ -2,6 +2,7 @@ package gylebook.simulate;
 
 import gylebook.recipe.Hop;
 import gylebook.science.Alcohol;
+import gylebook.science.Attenuation;
 import gylebook.science.Circuit;
 import gylebook.science.Colour;
 import gylebook.science.HopUtilisation;
@@ -13,9 +14,6 @@ import java.util.List;
 /// Turns the end of a simulated day into the numbers that come out of it.
 @AnyUnit("fills a row of every outcome, each with its own unit")
 final class Harvest {
-  // Dry hops keep 8 L of beer a kilogram (a supplier's trial by way of a trade article).
-  private static final double DRY_HOP_HOLDS_L_PER_KG = 8;
-  // A wort mashed at 66 C lets the usual yeast reach what its maker names (assumed).
   private static final double NOTHING_KG = 1e-6;
   private static final List<Outcome> OF_THE_BEER =
       List.of(
@@ -28,6 +26,11 @@ final class Harvest {
           Outcome.FINAL,
           Outcome.ALCOHOL,
           Outcome.KEG,
+          Outcome.FERMENT_END,
+          Outcome.PACKED,
+          Outcome.PACKED_OVER,
+          Outcome.PACKAGED_GAS,
+          Outcome.PRIMING,
           Outcome.ISO_IN_WORT,
           Outcome.ISO_IN_BEER,
           Outcome.BITTERNESS,
@@ -35,7 +38,11 @@ final class Harvest {
   // Below this there is no alcohol to solve for.
   private static final double LEAST_FERMENTED_PLATO = 1e-3;
   private static final double MOST_PLATO = 40;
-  private static final double USUAL_LIMIT_FRAC = 0.80;
+
+  // What a maker says of a yeast belongs to a wort mashed at 66 C for an hour (assumed): there the
+  // curve of the mash has its limit, and the yeast is better or worse than that.
+  private static final double USUAL_MASH_C = 66;
+  private static final double USUAL_LIMIT_FRAC = Attenuation.limitFrac(USUAL_MASH_C);
 
   private final BrewDay day;
   private final Member member;
@@ -158,8 +165,20 @@ final class Harvest {
     double beerPlato = Math.min(finalPlato, wortPlato);
     boolean fermented = wortPlato - beerPlato > LEAST_FERMENTED_PLATO;
     put(Outcome.ALCOHOL, fermented ? Alcohol.fromExtracts(wortPlato, beerPlato).byVolumeFrac() : 0);
-    double lostL = member.fermenterLossL + DRY_HOP_HOLDS_L_PER_KG * lots.dryHopKg;
+    double lostL = member.fermenterLossL + lots.dryHopHoldsLPerKg * lots.dryHopKg;
     put(Outcome.KEG, Math.max(0, fermenterL - lostL));
+    cold(beerPlato, wortPlato);
+  }
+
+  /// On to the package: what the ferment leaves by the recipe's last day, and the gas.
+  private void cold(double finalPlato, double wortPlato) {
+    double left = (wortPlato - finalPlato) * lots.cold.leftFrac;
+    put(Outcome.FERMENT_END, lots.cold.fermentEndSec);
+    put(Outcome.PACKED, finalPlato + left);
+    put(Outcome.PACKED_OVER, left);
+    double airKpa = Math.clamp(member.pressureKpa, 50, 110);
+    put(Outcome.PACKAGED_GAS, lots.cold.packagedVol(day.recipe(), airKpa, left));
+    put(Outcome.PRIMING, lots.cold.primingG(day.recipe(), airKpa, out[Outcome.KEG.ordinal()]));
   }
 
   /// All of it stayed in the kettle: there is no beer to speak of.

@@ -23,6 +23,8 @@ public final class Lots {
   // Pellets 5 to 10 L, whole cones 10 to 15 L: common practice, no source.
   private static final double PELLET_HOLDS_L_PER_KG = 7.5;
   private static final double LEAF_HOLDS_L_PER_KG = 12.5;
+  // Loose pellets in beer 5 to 10 L, 7.5 when unknown (a supplier's trial, second-hand).
+  private static final double DRY_HOP_HOLDS_L_PER_KG = 7.5;
   private static final double MG_PER_G = 1000;
   private static final double G_PER_KG = 1000;
   private static final double WORT_KG_PER_L = 1.04;
@@ -48,8 +50,10 @@ public final class Lots {
   double fermentKeepsFrac;
   double pelletHoldsLPerKg;
   double leafHoldsLPerKg;
+  double dryHopHoldsLPerKg;
   double dryBitterMgPerL;
   double dryHopKg;
+  final ColdSide cold = new ColdSide();
   final TreatedLiquor liquor = new TreatedLiquor();
   final double[] alphaMg = new double[BrewState.MOST_HOPS];
 
@@ -73,9 +77,11 @@ public final class Lots {
     fermentKeepsFrac = doubts.share("model.fermentKeepsFrac", 0.75, 0.035);
     pelletHoldsLPerKg = PELLET_HOLDS_L_PER_KG * doubts.factor("model.pelletHoldsLPerKg", 0.2);
     leafHoldsLPerKg = LEAF_HOLDS_L_PER_KG * doubts.factor("model.leafHoldsLPerKg", 0.15);
+    dryHopHoldsLPerKg = DRY_HOP_HOLDS_L_PER_KG * doubts.factor("model.dryHopHoldsLPerKg", 0.2);
     grist(recipe.grist(), settings.gristFactor(), doubts);
     hops(recipe.hops(), settings.hopFactor(), doubts);
     liquor.read(recipe, settings, doubts);
+    cold.read(recipe, doubts);
   }
 
   private void grist(List<Goods> grist, double gristFactor, Doubts doubts) {

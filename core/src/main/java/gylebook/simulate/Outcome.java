@@ -66,6 +66,11 @@ public enum Outcome {
   WHOLE_SULFATE("wholeSulfateMgPerL"),
   WHOLE_BICARBONATE("wholeBicarbonateMgPerL"),
   CAST_SHIFT("castShiftPh"),
+  FERMENT_END("fermentEndSec"),
+  PACKED("packedPlato"),
+  PACKED_OVER("packedOverPlato"),
+  PACKAGED_GAS("packagedVol"),
+  PRIMING("primingG"),
   GAVE_UP("gaveUpNumber");
 
   private final String key;

@@ -18,6 +18,8 @@ import java.util.Optional;
 @AnyUnit("shows every quantity")
 public final class Shown {
   private static final double SEC_PER_MIN = 60;
+  private static final long LONG_MIN = 72 * 60;
+  private static final double MIN_PER_DAY = 1440;
 
   private final ReadingUnits units;
 
@@ -172,6 +174,9 @@ public final class Shown {
     long minutes = Math.round(sec / SEC_PER_MIN);
     if (minutes <= 90) {
       return minutes + " min";
+    }
+    if (minutes > LONG_MIN) {
+      return Math.round(minutes / MIN_PER_DAY) + " days";
     }
     return minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
   }

@@ -106,7 +106,7 @@ public class ForecastBench {
     OptionsBuilder options = new OptionsBuilder();
     options.include(ForecastBench.class.getSimpleName());
     options.verbosity(VerboseMode.SILENT);
-    options.jvmArgsAppend("-XX:+UseSerialGC");
+    options.jvmArgsAppend("-XX:+UseSerialGC", "--sun-misc-unsafe-memory-access=allow");
     Collection<RunResult> results = new Runner(options.build()).run();
     for (RunResult result : results) {
       String name = result.getParams().getBenchmark();

@@ -1,6 +1,5 @@
 package gylebook.app;
 
-import gylebook.interchange.OwnFiles;
 import gylebook.terminal.CalcCommand;
 import gylebook.terminal.PlanCommand;
 import gylebook.terminal.WriteCommand;
@@ -69,7 +68,7 @@ public final class Gylebook implements Callable<Integer> {
     return List.of(
         new CalcCommand(),
         new PlanCommand(shelf),
-        new WriteCommand(shelf, OwnFiles::rig, OwnFiles::recipe));
+        new WriteCommand(shelf, new WrittenForms()));
   }
 
   @Override

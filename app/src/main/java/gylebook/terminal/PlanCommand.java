@@ -8,12 +8,8 @@ import gylebook.rig.Rig;
 import gylebook.telling.Finish;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -110,12 +106,8 @@ public final class PlanCommand implements Callable<Integer> {
     if (overwrite && sheet == null) {
       return refused(line.getErr(), "--overwrite belongs to --sheet; there is no sheet to write.");
     }
-    if (sheet != null && !overwrite && Files.exists(sheet)) {
-      return refused(
-          line.getErr(),
-          "There is already a file '"
-              + sheet
-              + "', and it stays. Maybe give the sheet another name, or add --overwrite.");
+    if (sheet != null && new NewFile(sheet, overwrite).refusal().isPresent()) {
+      return refused(line.getErr(), new NewFile(sheet, overwrite).refusal().orElseThrow());
     }
     try {
       PlanSources.Found found = sources.recipe(recipe);
@@ -154,18 +146,9 @@ public final class PlanCommand implements Callable<Integer> {
 
   private int pinned(Plan plan, Path to, PrintWriter err) {
     String page = WallSheet.html(plan, units.units());
-    OpenOption one = overwrite ? StandardOpenOption.CREATE : StandardOpenOption.CREATE_NEW;
-    try {
-      Files.writeString(
-          to, page, one, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
-    } catch (IOException failure) {
-      return refused(
-          err,
-          "The sheet cannot be written to '"
-              + to
-              + "': "
-              + failure.getMessage()
-              + ". Maybe its folder is not there.");
+    Optional<String> failure = new NewFile(to, overwrite).write(page);
+    if (failure.isPresent()) {
+      return refused(err, failure.get());
     }
     err.println("The wall sheet is in '" + to + "'; open it in a browser and print it.");
     err.flush();

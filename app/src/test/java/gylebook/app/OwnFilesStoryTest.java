@@ -10,9 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /// A brewer writes a rig file, changes it, and plans with it.
 class OwnFilesStoryTest {
@@ -69,5 +72,48 @@ class OwnFilesStoryTest {
     Said refused = said("plan", foreign.toString());
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.err()).contains("photo.jpg");
+  }
+
+  @Test
+  void whatTheStandardLosesIsSaidBeforeAnythingIsWritten(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("beer.json");
+    Said asked = said("write", "recipe", "demo", "--standard", "--to", file.toString());
+    assertThat(asked.code()).isEqualTo(1);
+    assertThat(asked.out()).isEmpty();
+    assertThat(asked.err()).contains("Lost: wanted: ").contains("Nothing was written");
+    assertThat(file).doesNotExist();
+
+    Said told = said("write", "recipe", "demo", "--standard", "--yes", "--to", file.toString());
+    assertThat(told.code()).isZero();
+    assertThat(told.err()).contains("Lost: wanted: ").contains("'" + file + "'");
+    JsonNode written = JsonMapper.builder().build().readTree(Files.readString(file));
+    assertThat(written.get("beerjson").get("version").asInt()).isEqualTo(3);
+
+    Said planned = said("plan", file.toString(), "--days", "40");
+    assertThat(planned.code()).as(planned.err()).isZero();
+    assertThat(planned.out()).contains("October bitter").contains("gypsum");
+  }
+
+  @Test
+  void aWrittenFileNeverReplacesOneThatIsThere(@TempDir Path folder) throws IOException {
+    Path mine = Files.writeString(folder.resolve("rig.json"), "mine");
+    assertThat(said("write", "rig", "flat", "--to", mine.toString()).code()).isEqualTo(2);
+    assertThat(mine).hasContent("mine");
+    Said over = said("write", "rig", "flat", "--to", mine.toString(), "--overwrite");
+    assertThat(over.code()).isZero();
+    assertThat(Files.readString(mine)).isEqualTo(said("write", "rig", "flat").out());
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left).containsExactly(mine);
+    }
+  }
+
+  @Test
+  void wordsThatDoNotFitTogetherAreRefused() {
+    assertThat(said("write", "rig", "flat", "--standard").err()).contains("is for recipes");
+    assertThat(said("write", "recipe", "demo", "--overwrite").err()).contains("belongs to --to");
+    assertThat(said("write", "gyle", "demo").err()).contains("'gyle' cannot be written");
+    Said lost = said("write", "rig", "flat", "--to", "/no/such/folder/rig.json");
+    assertThat(lost.code()).isEqualTo(2);
+    assertThat(lost.err()).contains("there is no such folder").doesNotContain("Exception");
   }
 }

@@ -1,5 +1,6 @@
 package gylebook.telling;
 
+import gylebook.plan.Band;
 import gylebook.plan.Figure;
 import gylebook.plan.Forecast;
 import gylebook.plan.Guard;
@@ -7,10 +8,13 @@ import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Trace;
+import gylebook.rig.Rig;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /// A plan as text for a terminal of 80 columns.
 public final class Report {
@@ -19,6 +23,7 @@ public final class Report {
   private static final int CHART_COLUMNS = 64;
   private static final int INDENT = 2;
   private static final int NAME_COLUMNS = 34;
+  private static final char NO_BREAK = '\u00a0';
 
   private static final List<String> OUT =
       List.of(
@@ -62,7 +67,7 @@ public final class Report {
       case Planned.Feasible feasible -> report.plan(feasible.plan());
       case Planned.Impossible impossible -> report.impossible(impossible);
     }
-    return String.join("\n", report.lines) + "\n";
+    return String.join("\n", report.lines).replace(NO_BREAK, ' ') + "\n";
   }
 
   private void impossible(Planned.Impossible impossible) {
@@ -88,7 +93,7 @@ public final class Report {
     out(plan.forecast());
     guards(plan.forecast());
     slopes(plan);
-    worth(plan.forecast());
+    worth(plan);
     lines.add("");
     wrap(
         "From "
@@ -115,16 +120,25 @@ public final class Report {
   private void set(Plan plan) {
     heading("To do");
     for (Plan.PlannedStep step : plan.steps()) {
-      String figure = step.key().isEmpty() ? "" : shown.value(step.key(), step.amountNumber());
+      String figure =
+          step.key().isEmpty() ? "" : together(shown.value(step.key(), step.amountNumber()));
       wrap(figure.isEmpty() ? step.does() + "." : step.does() + " " + figure + ".", INDENT);
     }
   }
 
+  /// A figure and its unit stay on one line.
+  private static String together(String figure) {
+    return figure.replace(' ', NO_BREAK);
+  }
+
   private void day(Forecast forecast) {
     heading("The day");
-    lines.add("  after    (earliest, latest)  kettle    in the kettle  strength   hands");
+    lines.add("  after    (earliest, latest)  wort      how much       strength   hands");
     for (Milestone milestone : forecast.milestones()) {
       String hands = milestone.hands() == 2 ? "two pairs" : milestone.hands() == 1 ? "one" : "";
+      boolean cast = milestone.key().equals("cast");
+      Band wortC = cast ? band(forecast, "castC") : milestone.wortC();
+      Band litresL = cast ? band(forecast, "fermenterL") : milestone.hotL();
       lines.add(
           String.format(
               Locale.ROOT,
@@ -133,14 +147,18 @@ public final class Report {
               Shown.clock(milestone.atSec().low()),
               Shown.clock(milestone.atSec().high()),
               " ".repeat(8),
-              shown.value("wortC", milestone.wortC().middle()),
-              shown.value("hotL", milestone.hotL().middle()),
+              shown.value("wortC", wortC.middle()),
+              shown.value("hotL", litresL.middle()),
               milestone.wortPlato().middle() > 0.05
                   ? shown.value("wortPlato", milestone.wortPlato().middle())
                   : "-",
               hands));
       lines.add("             " + milestone.says());
     }
+  }
+
+  private static Band band(Forecast forecast, String key) {
+    return forecast.figure(key).orElseThrow().band();
   }
 
   private void row(String what, String value, String words) {
@@ -198,16 +216,34 @@ public final class Report {
     wrap(OffBy.CAUTION, INDENT);
   }
 
-  private void worth(Forecast forecast) {
+  private void worth(Plan plan) {
     heading("Worth measuring");
-    for (Figure.Mover mover : forecast.worthMeasuring()) {
-      wrap(
-          mover.says()
-              + ": "
-              + Math.round(100 * mover.shareFrac())
-              + " % of the doubt in what you asked about",
-          INDENT);
+    if (plan.forecast().worthMeasuring().isEmpty()) {
+      lines.add("  Nothing that is only assumed moves the day much.");
+      return;
     }
+    wrap("Assumed so far; with its share of the doubt in litres, strength and times:", INDENT);
+    Map<String, String> named = rigNames(plan.rig());
+    for (Figure.Mover mover : plan.forecast().worthMeasuring()) {
+      String says = named.getOrDefault(mover.path(), mover.says());
+      wrap(Math.round(100 * mover.shareFrac()) + " %  " + says, 2 * INDENT);
+    }
+  }
+
+  /// What each number of a rig is called where the rig is told in words, by its path.
+  private Map<String, String> rigNames(Rig rig) {
+    Map<String, String> named = new HashMap<>();
+    for (Section section : RigWords.of(rig, units)) {
+      for (Sentence sentence : section.sentences()) {
+        for (Piece piece : sentence.pieces()) {
+          if (piece instanceof Piece.Slot slot) {
+            String path = slot.slot().replaceAll("^probes\\.\\d+\\.", "probe.");
+            named.putIfAbsent(path, slot.hint() + " (" + section.heading() + ")");
+          }
+        }
+      }
+    }
+    return named;
   }
 
   /// The kettle through the day: `#` the middle, `.` where 9 days in 10 lie.

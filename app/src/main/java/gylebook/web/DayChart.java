@@ -1,194 +1,199 @@
 package gylebook.web;
 
-import gylebook.plan.Forecast;
+import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Trace;
 import gylebook.telling.Shown;
 import gylebook.units.AnyUnit;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/// The day on one time axis: five strips, each a band with its middle line and a few single days.
+/// The day on one time axis: what to take care of, temperature, level, duty, additions, gravity,
+/// hands.
+///
+/// One pure function from a plan to a drawing and, behind it, a sentence and a table for each
+/// strip. Nothing is said by colour alone, and every line is named where it stands.
 @AnyUnit("draws every quantity in pixels")
 final class DayChart {
-  private static final int WIDTH = 900;
-  private static final int LEFT = 8;
-  private static final int STRIP = 110;
-  private static final int GAP = 30;
+  private static final int TITLE = 26;
+  private static final int GAP = 14;
+  private static final List<String> DOTTED =
+      List.of("mashDone", "bagOut", "boilReached", "flameOut", "cast");
 
-  private record Strip(String key, String says, String kind, double least, double most) {}
-
-  private static final java.util.List<Strip> STRIPS =
-      java.util.List.of(
-          new Strip("wortC", "Kettle temperature", "temperature", 0, 105),
-          new Strip("grainC", "Grain temperature", "temperature", 0, 105),
-          new Strip("levelM", "Level round the bag", "level", 0, 0.5),
-          new Strip("dutyFrac", "Duty", "duty", 0, 1),
-          new Strip("wortPlato", "Strength", "gravity", 0, 25));
-
-  private final Forecast forecast;
+  private final Plan plan;
   private final Shown shown;
+  private final TimeAxis axis;
   private final StringBuilder svg = new StringBuilder();
-  private final int points;
-  private final double elementTopM;
+  private int y;
 
-  private DayChart(Forecast forecast, Shown shown, double elementTopM) {
-    this.elementTopM = elementTopM;
-    this.forecast = forecast;
+  private DayChart(Plan plan, Shown shown) {
+    this.plan = plan;
     this.shown = shown;
-    this.points = forecast.traces().stream().mapToInt(t -> t.middle().length).max().orElse(1);
+    this.axis = new TimeAxis(plan.forecast());
   }
 
+  /// The drawing alone.
   static String svg(Plan plan, Shown shown) {
-    double elementTopM = plan.rig().element().topM().value();
-    return new DayChart(plan.forecast(), shown, elementTopM).drawn();
+    return new DayChart(plan, shown).drawn();
+  }
+
+  /// The drawing and what stands behind each strip, for eyes and for a reader that speaks.
+  static String html(Plan plan, Shown shown) {
+    return "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Day chart\">"
+        + svg(plan, shown)
+        + "</div>"
+        + new DayBehind(plan, shown).html();
   }
 
   private String drawn() {
-    int height = STRIPS.size() * (STRIP + GAP) + GAP;
-    svg.append(
-        "<svg class=\"day\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">"
-            .formatted(WIDTH, height, Pages.escaped(sentence())));
-    for (int i = 0; i < STRIPS.size(); i++) {
-      strip(STRIPS.get(i), GAP + i * (STRIP + GAP));
-    }
-    hours(height);
-    return svg.append("</svg>").toString();
+    guards();
+    temperature();
+    level();
+    duty();
+    additions();
+    gravity();
+    hands();
+    int bottom = y;
+    String drawing = axis.hours(TITLE, bottom) + svg;
+    return ("<svg class=\"day\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">"
+            + "<defs><pattern id=\"hatch\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\""
+            + " patternTransform=\"rotate(45)\"><line class=\"hatch\" x1=\"0\" x2=\"0\" y1=\"0\""
+            + " y2=\"8\"/></pattern></defs>%s</svg>")
+        .formatted(TimeAxis.WIDTH, bottom + TITLE, Html.escaped(DayBehind.sentence(plan)), drawing);
   }
 
-  private String sentence() {
-    Milestone end = forecast.milestones().getLast();
-    return "The day in five strips; it ends after about " + Shown.clock(end.atSec().middle());
-  }
-
-  private double x(int point) {
-    return LEFT + (double) point / Math.max(1, points - 1) * (WIDTH - 2 * LEFT);
-  }
-
-  private void strip(Strip strip, int top) {
-    Optional<Trace> found =
-        forecast.traces().stream().filter(t -> t.key().equals(strip.key())).findFirst();
-    if (found.isEmpty()) {
-      return;
-    }
-    Trace trace = found.get();
-    double most = Math.max(1e-9, Math.min(strip.most(), highest(trace) * 1.1));
-    svg.append("<g class=\"%s\">".formatted(strip.kind()));
-    svg.append(
-        "<text x=\"%d\" y=\"%d\">%s, up to %s</text>"
-            .formatted(
-                LEFT,
-                top - 6,
-                strip.says(),
-                Pages.escaped(shown.value(strip.key(), highest(trace)))));
-    svg.append(
-        "<rect class=\"ground\" x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/>"
-            .formatted(LEFT, top, WIDTH - 2 * LEFT, STRIP));
-    if (strip.kind().equals("level")) {
-      element(top, most);
-    }
-    svg.append("<path class=\"band\" d=\"").append(band(trace, top, most)).append("\"/>");
-    for (double[] day : trace.days()) {
-      svg.append("<path class=\"one\" d=\"").append(line(day, top, most)).append("\"/>");
-    }
-    svg.append("<path class=\"middle\" d=\"")
-        .append(line(trace.middle(), top, most))
-        .append("\"/></g>");
-  }
-
-  /// The line that must not be crossed while it heats.
-  private void element(int top, double most) {
-    double at = y(elementTopM, top, most);
+  private void title(String says, String explains) {
     svg.append(
         String.format(
             Locale.ROOT,
-            "<line class=\"element\" x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\"/><text x=\"%d\""
-                + " y=\"%.1f\">top of the element</text>",
-            LEFT,
-            WIDTH - LEFT,
-            at,
-            at,
-            LEFT + 6,
-            at - 5));
+            "<text class=\"strip\" x=\"%d\" y=\"%d\">%s<tspan class=\"tick\"> %s</tspan></text>",
+            TimeAxis.LEFT,
+            y + TITLE - 8,
+            says,
+            Html.escaped(explains)));
+    y += TITLE;
   }
 
-  private static double highest(Trace trace) {
-    double highest = 0;
-    for (double value : trace.high()) {
-      highest = Double.isFinite(value) ? Math.max(highest, value) : highest;
+  private BandStrip strip(String key, int height, double least, double most) {
+    BandStrip strip = new BandStrip(axis, shown, key, y, height, least, most);
+    strip.scale();
+    y += height + GAP;
+    return strip;
+  }
+
+  private void guards() {
+    if (plan.forecast().guards().isEmpty()) {
+      return;
     }
-    return highest;
-  }
-
-  private static double y(double value, int top, double most) {
-    return top + STRIP * (1 - Math.clamp(value / most, 0, 1));
-  }
-
-  private String line(double[] values, int top, double most) {
-    StringBuilder path = new StringBuilder();
-    boolean open = false;
-    for (int i = 0; i < values.length; i++) {
-      if (!Double.isFinite(values[i])) {
-        open = false;
-        continue;
+    title("Take care", "where it matters; the plates below say what to do");
+    int number = 0;
+    for (Guard guard : plan.forecast().guards()) {
+      Optional<Milestone> at = plan.forecast().milestone(guard.byWhen());
+      if (at.isPresent()) {
+        double x = axis.x(at.get().atSec().middle()) + 4;
+        int row = number % 2;
+        svg.append(Plates.shape(guard.level(), x, y + row * Plates.SIDE, "plate-mark"));
+        number++;
       }
-      path.append(
-          String.format(
-              Locale.ROOT, "%s%.1f %.1f", open ? "L" : "M", x(i), y(values[i], top, most)));
-      open = true;
     }
-    return path.toString();
+    y += 2 * Plates.SIDE + GAP;
   }
 
-  private String band(Trace trace, int top, double most) {
-    StringBuilder path = new StringBuilder();
-    int i = 0;
-    while (i < trace.low().length) {
-      int start = i;
-      while (i < trace.low().length && Double.isFinite(trace.low()[i])) {
-        i++;
+  private void temperature() {
+    Optional<Trace> wort = axis.trace("wortC");
+    if (wort.isEmpty()) {
+      return;
+    }
+    title("Temperature", "line: the middle day; tint: 9 days in 10; thin: single days");
+    double most = Math.max(40, 1.06 * BandStrip.highest(wort.get().high(), 100));
+    BandStrip strip = strip("wortC", 170, 0, most);
+    strip.trace(wort.get(), "temperature");
+    Optional<Trace> grain = axis.trace("grainC");
+    grain.ifPresent(trace -> strip.trace(trace, "temperature grain"));
+    named(strip, "doughedIn", 12, "grain: dashed", grain);
+    named(strip, "boilReached", -24, "wort", wort);
+    svg.append(strip.drawn());
+  }
+
+  /// A line's name where it stands at a milestone.
+  private void named(
+      BandStrip strip, String milestone, int upPx, String says, Optional<Trace> trace) {
+    Optional<Milestone> at = plan.forecast().milestone(milestone);
+    if (at.isPresent() && trace.isPresent()) {
+      double sec = at.get().atSec().middle();
+      double value = trace.get().middle()[axis.point(sec + 600, trace.get())];
+      if (Double.isFinite(value)) {
+        strip.label(sec + 1200, value, upPx, says);
       }
-      if (i > start) {
-        piece(path, trace, start, i, top, most);
+    }
+  }
+
+  private void level() {
+    Optional<Trace> found = axis.trace("levelM");
+    if (found.isEmpty()) {
+      return;
+    }
+    title("Level", "in the kettle, round the bag, above its floor");
+    double topM = plan.rig().element().topM().value();
+    double highM = Math.max(BandStrip.highest(found.get().high(), topM), 2 * topM);
+    double mostM = Math.max(highM, plan.rig().kettle().heightM().value()) * 1.02;
+    BandStrip strip = strip("levelM", 120, 0, mostM);
+    strip.area(found.get(), "level");
+    strip.trace(found.get(), "level");
+    strip.limit(plan.rig().kettle().heightM().value(), "rim");
+    strip.limit(topM, "top of the element: never below while it heats");
+    svg.append(strip.drawn());
+  }
+
+  private void duty() {
+    Optional<Trace> found = axis.trace("dutyFrac");
+    if (found.isEmpty()) {
+      return;
+    }
+    title("Duty", "of the element");
+    BandStrip strip = strip("dutyFrac", 56, 0, 1);
+    strip.bars(found.get());
+    svg.append(strip.drawn());
+  }
+
+  private void additions() {
+    List<DayMarks.Addition> additions = new DayMarks(plan, shown).additions();
+    if (additions.isEmpty()) {
+      return;
+    }
+    title("Additions", "ring: the middle day; line: 9 days in 10");
+    DayMarks.Rings rings = new DayMarks.Rings(axis);
+    svg.append(rings.drawn(additions, y));
+    y += rings.height() + GAP;
+  }
+
+  private void gravity() {
+    Optional<Trace> found = axis.trace("wortPlato");
+    if (found.isEmpty()) {
+      return;
+    }
+    title("Strength", "of the wort in the kettle");
+    double most = Math.max(5, 1.15 * BandStrip.highest(found.get().high(), 12));
+    BandStrip strip = strip("wortPlato", 110, 0, most);
+    strip.trace(found.get(), "gravity");
+    for (Milestone milestone : plan.forecast().milestones()) {
+      if (DOTTED.contains(milestone.key())) {
+        var band = milestone.wortPlato();
+        double sec = milestone.atSec().middle();
+        strip.dot(sec, band.low(), band.middle(), band.high());
+        if (milestone.key().equals("bagOut") || milestone.key().equals("flameOut")) {
+          strip.label(sec, band.low(), -24, shown.value("wortPlato", band.middle()));
+        }
       }
-      i++;
     }
-    return path.toString();
+    svg.append(strip.drawn());
   }
 
-  private void piece(StringBuilder path, Trace trace, int start, int end, int top, double most) {
-    for (int i = start; i < end; i++) {
-      path.append(
-          String.format(
-              Locale.ROOT,
-              "%s%.1f %.1f",
-              i == start ? "M" : "L",
-              x(i),
-              y(trace.high()[i], top, most)));
-    }
-    for (int i = end - 1; i >= start; i--) {
-      path.append(String.format(Locale.ROOT, "L%.1f %.1f", x(i), y(trace.low()[i], top, most)));
-    }
-    path.append('Z');
-  }
-
-  private void hours(int height) {
-    double hourPoints = 3600 / forecast.stepSec();
-    for (int hour = 0; hour * hourPoints < points; hour++) {
-      int at = (int) Math.round(hour * hourPoints);
-      svg.append(
-          String.format(
-              Locale.ROOT,
-              "<line class=\"hour\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\"/><text x=\"%.1f\""
-                  + " y=\"%d\">%d h</text>",
-              x(at),
-              x(at),
-              GAP,
-              height - GAP + 4,
-              x(at) + 3,
-              height - 8,
-              hour));
-    }
+  private void hands() {
+    title("Hands", "low block: one pair; high block: two pairs");
+    svg.append(DayMarks.blocks(axis, new DayMarks(plan, shown).busy(), y, 28));
+    y += 28 + GAP;
   }
 }

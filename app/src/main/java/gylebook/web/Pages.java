@@ -2,7 +2,6 @@ package gylebook.web;
 
 import gylebook.plan.Figure;
 import gylebook.plan.Forecast;
-import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
@@ -85,10 +84,9 @@ final class Pages {
       html.append("<li>").append(escaped(step.does())).append(figure).append("</li>");
     }
     html.append("</ol></section>");
-    html.append(
-            "<section id=\"day\"><h2>Day chart</h2><div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"Day chart\">")
-        .append(DayChart.svg(plan, shown))
-        .append("</div></section>");
+    html.append("<section id=\"day\"><h2>Day chart</h2>")
+        .append(DayChart.html(plan, shown))
+        .append("</section>");
     day(forecast);
     guards(forecast);
     out(forecast);
@@ -167,28 +165,9 @@ final class Pages {
   }
 
   private void guards(Forecast forecast) {
-    html.append("<section id=\"guards\"><h2>What could go wrong</h2>");
-    for (Guard guard : forecast.guards()) {
-      String level = guard.level().name();
-      html.append(
-          "<article class=\"plate %s\"><h3>%s</h3><p>%s %s.</p><p>%s <i>At: %s.</i></p><p class=\"caution\">%s</p></article>"
-              .formatted(
-                  level.toLowerCase(java.util.Locale.ROOT),
-                  level,
-                  escaped(shown.sentence(guard.what())),
-                  escaped(Shown.odds(guard.chanceFrac())),
-                  escaped(guard.doThis()),
-                  escaped(byWhen(forecast, guard)),
-                  escaped(guard.caution())));
-    }
-    html.append("</section>");
-  }
-
-  private static String byWhen(Forecast forecast, Guard guard) {
-    return forecast
-        .milestone(guard.byWhen())
-        .map(m -> m.says() + ", about " + Shown.clock(m.atSec().middle()))
-        .orElse(guard.byWhen());
+    html.append("<section id=\"guards\"><h2>What could go wrong</h2>")
+        .append(Plates.html(forecast, shown))
+        .append("</section>");
   }
 
   private void out(Forecast forecast) {

@@ -3,6 +3,7 @@ package gylebook.telling;
 import gylebook.plan.Band;
 import gylebook.plan.Note;
 import gylebook.units.AnyUnit;
+import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
@@ -54,6 +55,13 @@ public final class Shown {
       return (String.format(Locale.ROOT, "%.3g", value) + " " + symbol).strip();
     }
     return units.shown(inside.get().quantity(), inside.get().toInside(value));
+  }
+
+  /// An amount, whatever it was typed in; a count stands before what it counts: `2 ×`.
+  public String amount(Entered entered) {
+    return entered.unit().quantity() == Quantity.NUMBER
+        ? entered.unit().shownNumber(entered.inside()).replaceAll("\\.0+$", "") + " ×"
+        : units.shown(entered);
   }
 
   /// Low to high of a band.

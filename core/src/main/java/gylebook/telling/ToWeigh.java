@@ -70,9 +70,7 @@ public final class ToWeigh {
   }
 
   private String amount(Entered entered) {
-    return entered.unit().quantity() == Quantity.NUMBER
-        ? entered.unit().shownNumber(entered.inside()).replaceAll("\\.0+$", "") + " ×"
-        : units.shown(entered);
+    return new Shown(units).amount(entered);
   }
 
   private void liquor(Liquor liquor) {

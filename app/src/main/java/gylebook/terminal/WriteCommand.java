@@ -100,25 +100,29 @@ public final class WriteCommand implements Callable<Integer> {
   }
 
   private FileForms.Standard file(PrintWriter err) throws PlanSources.Unreadable {
-    switch (what) {
-      case "rig" -> {
-        if (standard) {
-          throw new PlanSources.Unreadable(
-              "--standard is for recipes: a rig is written in our own form alone.");
-        }
-        return new FileForms.Standard(forms.rig(sources.rig(name)), List.of());
-      }
-      case "recipe" -> {
-        PlanSources.Found found = sources.recipe(name);
-        found.remarks().forEach(remark -> err.println("Note: " + remark));
-        return standard
-            ? forms.standard(found.recipe())
-            : new FileForms.Standard(forms.recipe(found.recipe()), List.of());
-      }
+    return switch (what) {
+      case "rig" -> rigFile();
+      case "recipe" -> recipeFile(err);
       default ->
           throw new PlanSources.Unreadable(
               "'" + what + "' cannot be written; a rig or a recipe can.");
+    };
+  }
+
+  private FileForms.Standard rigFile() throws PlanSources.Unreadable {
+    if (standard) {
+      throw new PlanSources.Unreadable(
+          "--standard is for recipes: a rig is written in our own form alone.");
     }
+    return new FileForms.Standard(forms.rig(sources.rig(name)), List.of());
+  }
+
+  private FileForms.Standard recipeFile(PrintWriter err) throws PlanSources.Unreadable {
+    PlanSources.Found found = sources.recipe(name);
+    found.remarks().forEach(remark -> err.println("Note: " + remark));
+    return standard
+        ? forms.standard(found.recipe())
+        : new FileForms.Standard(forms.recipe(found.recipe()), List.of());
   }
 
   private void written(String text, PrintWriter out, PrintWriter err)

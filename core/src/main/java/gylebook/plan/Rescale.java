@@ -5,6 +5,7 @@ import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Goods;
 import gylebook.recipe.Recipe;
 import gylebook.science.WortDensity;
+import gylebook.simulate.Outcome;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import java.util.Optional;
@@ -13,7 +14,8 @@ import java.util.OptionalDouble;
 /// Somebody else's recipe: the beer that their kettle made of it becomes the aim on ours.
 ///
 /// What the recipe claims of itself (strength, bitterness) is the beer; where it only says how much
-/// of the extract reached the fermenter, the strength follows by the mass balance.
+/// of the extract reached the fermenter, the strength follows by the mass balance. What it does not
+/// claim is found by brewing it, simulated, on the equipment that it states.
 final class Rescale {
   private static final double PLATO_PER_FRAC = 100;
 
@@ -26,8 +28,23 @@ final class Rescale {
         aim.strengthPlato().or(() -> entered(strengthPlato(recipe, there), Quantity.GRAVITY));
     Optional<Entered> bitterness =
         aim.bitternessMgPerL().or(() -> entered(there.bitternessMgPerL(), Quantity.BITTERNESS));
+    boolean open = strength.isEmpty() || (bitterness.isEmpty() && !recipe.hops().isEmpty());
+    if (open && ForeignBrew.stated(there)) {
+      Optional<Outcomes> out = ForeignBrew.of(recipe);
+      strength = strength.or(() -> brewed(out, Outcome.STRENGTH, Quantity.GRAVITY));
+      if (!recipe.hops().isEmpty()) {
+        bitterness = bitterness.or(() -> brewed(out, Outcome.BITTERNESS, Quantity.BITTERNESS));
+      }
+    }
     Aim reached = new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy());
     return recipe.withAim(reached);
+  }
+
+  private static Optional<Entered> brewed(
+      Optional<Outcomes> out, Outcome outcome, Quantity quantity) {
+    return out.map(found -> found.at(outcome))
+        .filter(value -> value > 0)
+        .map(value -> Entered.of(value, quantity.inside()));
   }
 
   private static Optional<Entered> entered(OptionalDouble insideNumber, Quantity quantity) {

@@ -67,8 +67,7 @@ final class ForeignBrew {
   /// Nothing is aimed at but the litres: malt and hops stand as they are written.
   private static Recipe freed(Recipe recipe, Elsewhere there, double lengthL) {
     Entered length = Entered.of(lengthL, Quantity.VOLUME.inside());
-    Aim litres =
-        new Aim(length, Aim.Into.FERMENTER, Optional.empty(), Optional.empty(), "");
+    Aim litres = new Aim(length, Aim.Into.FERMENTER, Optional.empty(), Optional.empty(), "");
     Entered hold =
         there.boilSec().isPresent()
             ? Entered.of(there.boilSec().getAsDouble(), Quantity.TIME.inside())
@@ -76,8 +75,7 @@ final class ForeignBrew {
     Optional<Entered> evaporation = recipe.boil().evaporationLPerSec();
     OptionalDouble boiledOff = boiledOffLPerSec(there, lengthL, hold.inside());
     if (boiledOff.isPresent()) {
-      evaporation =
-          Optional.of(Entered.of(boiledOff.getAsDouble(), Quantity.FLOW.inside()));
+      evaporation = Optional.of(Entered.of(boiledOff.getAsDouble(), Quantity.FLOW.inside()));
     }
     return recipe.withAim(litres).withBoil(new Boil(hold, evaporation, Optional.empty()));
   }

@@ -74,8 +74,7 @@ class RescaleTest {
 
   @Test
   void theirYieldAndBoilOffAreThoseOfTheSimulatedRig() {
-    Recipe theirs =
-        theirs(equipment(OptionalDouble.of(0.65), 20, OptionalDouble.of(3)));
+    Recipe theirs = theirs(equipment(OptionalDouble.of(0.65), 20, OptionalDouble.of(3)));
     Outcomes out = ForeignBrew.of(theirs).orElseThrow();
     assertThat(out.at(Outcome.BREWHOUSE)).isCloseTo(0.65, within(0.005));
     assertThat(out.at(Outcome.FERMENTER)).isCloseTo(20, within(0.05));

@@ -14,7 +14,7 @@ import java.util.Set;
 /// @param decoded what it said
 /// @param oddities what is odd about it
 /// @param leftOutCount readings of this instrument left out just before it, because they came
-///     faster than anyone can use
+///   faster than anyone can use
 public record Heard(
     String instrumentId,
     Instant received,

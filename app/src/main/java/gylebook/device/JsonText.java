@@ -35,8 +35,7 @@ final class JsonText {
     }
     JsonNode at = tree.get().at(JsonPointer.compile(pointer));
     if (at.isNumber()) {
-      return instrument.value(
-          at.doubleValue(), instrument.unit(), at.toString(), Optional.empty());
+      return instrument.value(at.doubleValue(), instrument.unit(), at.toString(), Optional.empty());
     }
     if (at.isString()) {
       return PlainText.decode(instrument, at.stringValue());

@@ -84,9 +84,7 @@ public record ModbusForm(Kind kind, Order order) {
     }
     double number = register.form().number(bytes) * register.factor();
     return Double.isFinite(number)
-        ? register
-            .instrument()
-            .value(number, register.instrument().unit(), sent, Optional.empty())
+        ? register.instrument().value(number, register.instrument().unit(), sent, Optional.empty())
         : Decoded.garbled(sent, "is no number, the controller says");
   }
 

@@ -23,7 +23,8 @@ public final class ModbusInstruments implements Listening {
       InstantSource clock,
       Patience patience,
       Consumer<Heard> ear) {
-    this(() -> ModbusWire.open(place), place.words(), registers, every, patience, watch(clock, ear));
+    this(
+        () -> ModbusWire.open(place), place.words(), registers, every, patience, watch(clock, ear));
   }
 
   ModbusInstruments(

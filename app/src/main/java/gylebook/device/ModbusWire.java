@@ -47,8 +47,8 @@ final class ModbusWire implements ModbusPort {
     return wire;
   }
 
-  /// Waits for the library, but not for ever: a request sent while the other side hangs up may never
-  /// end by itself.
+  /// Waits for the library, but not for ever: a request sent while the other side hangs up may
+  /// never end by itself.
   private <T> T within(CompletionStage<T> asked) throws IOException {
     try {
       long most = 2 * place.patience().toMillis();
@@ -73,8 +73,7 @@ final class ModbusWire implements ModbusPort {
               // A lost line is opened anew by whoever asks next, not behind our back.
               settings.connectPersistent = false;
             });
-    return ModbusTcpClient.create(
-        transport, settings -> settings.requestTimeout = tcp.patience());
+    return ModbusTcpClient.create(transport, settings -> settings.requestTimeout = tcp.patience());
   }
 
   private static ModbusClient line(ModbusPlace.Serial serial) {
@@ -104,7 +103,8 @@ final class ModbusWire implements ModbusPort {
       case HOLDING ->
           within(
                   client.readHoldingRegistersAsync(
-                      register.unitId(), new ReadHoldingRegistersRequest(register.address(), count)))
+                      register.unitId(),
+                      new ReadHoldingRegistersRequest(register.address(), count)))
               .registers();
       case INPUT ->
           within(

@@ -44,8 +44,8 @@ final class SenMlPack {
 
   private static final Set<String> SAME =
       Set.of(
-          "K", "W", "kW", "%", "V", "mV", "A", "mA", "Pa", "hPa", "kPa", "kg", "g", "s", "min",
-          "h", "m", "mm", "cm", "J", "Wh", "kWh", "pH", "kg/s", "mg/l");
+          "K", "W", "kW", "%", "V", "mV", "A", "mA", "Pa", "hPa", "kPa", "kg", "g", "s", "min", "h",
+          "m", "mm", "cm", "J", "Wh", "kWh", "pH", "kg/s", "mg/l");
 
   private SenMlPack() {}
 
@@ -128,7 +128,10 @@ final class SenMlPack {
     if (unit.isEmpty()) {
       return Decoded.garbled(
           sent,
-          "has '" + written + "', which is no SenML unit of " + instrument.unit().quantity().words());
+          "has '"
+              + written
+              + "', which is no SenML unit of "
+              + instrument.unit().quantity().words());
     }
     double timeSec = base.timeSec + item.path("t").doubleValue(0);
     if (!(Math.abs(timeSec) < LATEST_SEC)) {

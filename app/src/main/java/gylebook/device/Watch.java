@@ -114,8 +114,7 @@ final class Watch {
     if (past.refilled.equals(Instant.MIN) || now.isBefore(past.refilled)) {
       past.refilled = now;
     }
-    long drops =
-        Math.min(BURST_COUNT, Duration.between(past.refilled, now).dividedBy(REFILL));
+    long drops = Math.min(BURST_COUNT, Duration.between(past.refilled, now).dividedBy(REFILL));
     if (drops > 0) {
       past.left = (int) Math.min(BURST_COUNT, past.left + drops);
       past.refilled = now;

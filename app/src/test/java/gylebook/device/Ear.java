@@ -34,7 +34,10 @@ final class Ear implements Consumer<Heard> {
   /// Waits until an instrument has sent something garbled.
   Decoded.Garbled garbled(String instrument) {
     return (Decoded.Garbled)
-        first(one -> one.instrumentId().equals(instrument) && one.decoded() instanceof Decoded.Garbled)
+        first(
+                one ->
+                    one.instrumentId().equals(instrument)
+                        && one.decoded() instanceof Decoded.Garbled)
             .decoded();
   }
 

@@ -86,8 +86,7 @@ final class ModbusFormTest {
 
   @Test
   void notANumberAndTooFewBytesAreGarbled() {
-    Instrument probe =
-        new Instrument("probe", "suction", Unit.known(Quantity.TEMPERATURE, "°C"));
+    Instrument probe = new Instrument("probe", "suction", Unit.known(Quantity.TEMPERATURE, "°C"));
     ModbusRegister register =
         new ModbusRegister(
             probe, 1, ModbusRegister.Table.HOLDING, 0, ModbusForm.plain(Kind.FLOAT32), 1);
@@ -101,8 +100,7 @@ final class ModbusFormTest {
 
   @Test
   void aRegisterNoControllerHasIsRefused() {
-    Instrument probe =
-        new Instrument("probe", "suction", Unit.known(Quantity.TEMPERATURE, "°C"));
+    Instrument probe = new Instrument("probe", "suction", Unit.known(Quantity.TEMPERATURE, "°C"));
     ModbusForm two = ModbusForm.plain(Kind.FLOAT32);
     assertThatThrownBy(
             () -> new ModbusRegister(probe, 1, ModbusRegister.Table.INPUT, 65_535, two, 1))

@@ -70,8 +70,7 @@ final class ModbusInstrumentsTest {
   }
 
   private static ModbusPlace serial(Path device) {
-    return new ModbusPlace.Serial(
-        device.toString(), 9600, ModbusPlace.Parity.NONE, 1, ANSWER);
+    return new ModbusPlace.Serial(device.toString(), 9600, ModbusPlace.Parity.NONE, 1, ANSWER);
   }
 
   private ModbusInstruments listen(ModbusPlace place, List<ModbusRegister> registers, Ear ear) {
@@ -242,8 +241,7 @@ final class ModbusInstrumentsTest {
       await()
           .atMost(Ear.PATIENCE)
           .until(
-              () ->
-                  driver.line() instanceof Line.Down(_, var why) && why.contains("no-such-port"));
+              () -> driver.line() instanceof Line.Down(_, var why) && why.contains("no-such-port"));
       assertThat(ear.heard).isEmpty();
     }
   }

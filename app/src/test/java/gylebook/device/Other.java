@@ -26,10 +26,7 @@ final class Other implements AutoCloseable {
   static Other start(Path folder, String... command) throws IOException {
     Path said = Files.createTempFile(folder, "said", ".txt");
     Process process =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile())
-            .start();
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
     return new Other(process, said);
   }
 

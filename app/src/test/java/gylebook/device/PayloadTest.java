@@ -74,8 +74,7 @@ final class PayloadTest {
             Instant.parse("2010-06-08T18:01:11.001Z"),
             Instant.parse("2010-06-08T18:01:12.001Z"),
             Instant.parse("2010-06-08T18:01:16.001Z"));
-    assertThat(
-            pack("urn:dev:ow:10e2073a0108006:voltage", instrument(Quantity.VOLTAGE, "V"), text))
+    assertThat(pack("urn:dev:ow:10e2073a0108006:voltage", instrument(Quantity.VOLTAGE, "V"), text))
         .hasSize(1)
         .allSatisfy(one -> assertThat(inside(one)).isEqualTo(120.1));
     assertThat(pack("somebody-else", PROBE, text)).isEmpty();
@@ -89,7 +88,8 @@ final class PayloadTest {
 
   @Test
   void aBaseValueIsAdded() {
-    Decoded heard = pack("a", PROBE, "[{\"bn\":\"a\",\"bv\":20,\"u\":\"Cel\",\"v\":0.5}]").getFirst();
+    Decoded heard =
+        pack("a", PROBE, "[{\"bn\":\"a\",\"bv\":20,\"u\":\"Cel\",\"v\":0.5}]").getFirst();
     assertThat(inside(heard)).isEqualTo(20.5);
   }
 
@@ -163,8 +163,22 @@ final class PayloadTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "nan", "NaN", "inf", "-", "66.3.1", "0x42", "T=66.3", "66 30", "66.3 kg", "1e99",
-        "1234567890", "-127", "151", "４２"
+        "",
+        " ",
+        "nan",
+        "NaN",
+        "inf",
+        "-",
+        "66.3.1",
+        "0x42",
+        "T=66.3",
+        "66 30",
+        "66.3 kg",
+        "1e99",
+        "1234567890",
+        "-127",
+        "151",
+        "４２"
       })
   void whatIsNoTemperatureIsGarbled(String text) {
     assertThat(why(one(new Payload.Plain(), PROBE, text))).isNotBlank();

@@ -45,7 +45,9 @@ final class ReadOnlyTest {
     assertThat(called("com.digitalpetri.modbus.client.Modbus"))
         .contains("ModbusClient.readHoldingRegistersAsync", "ModbusClient.readInputRegistersAsync")
         .noneMatch(call -> call.matches(".*\\.(write|mask|send|broadcast|readWrite).*"));
-    assertThat(called("com.digitalpetri.modbus.pdu").stream().map(call -> call.replaceAll("\\..*", "")))
+    assertThat(
+            called("com.digitalpetri.modbus.pdu").stream()
+                .map(call -> call.replaceAll("\\..*", "")))
         .isSubsetOf(
             "ReadHoldingRegistersRequest",
             "ReadHoldingRegistersResponse",

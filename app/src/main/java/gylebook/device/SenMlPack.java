@@ -50,7 +50,7 @@ final class SenMlPack {
   private SenMlPack() {}
 
   /// What a record inherits from the records before it.
-  private static final class Base {
+  private static final class Inherited {
     private String name = "";
     private double timeSec;
     private Optional<String> unit = Optional.empty();
@@ -73,7 +73,7 @@ final class SenMlPack {
       return List.of(Decoded.garbled(text, "has more than " + RECORDS_MOST + " records"));
     }
     List<Decoded> heard = new ArrayList<>();
-    Base base = new Base();
+    Inherited base = new Inherited();
     for (JsonNode item : tree.get()) {
       Optional<String> fault = fault(item);
       if (fault.isPresent()) {
@@ -116,7 +116,7 @@ final class SenMlPack {
         .map(field -> "it asks to be understood with '" + field + "'");
   }
 
-  private static Decoded record(Instrument instrument, Base base, JsonNode item, Instant now) {
+  private static Decoded record(Instrument instrument, Inherited base, JsonNode item, Instant now) {
     String sent = item.toString();
     if (!item.has("v")) {
       return Decoded.garbled(sent, "has no number");

@@ -211,6 +211,7 @@ final class ModbusInstrumentsTest {
                 new Watch(clock, ear))) {
           await().atMost(Ear.PATIENCE).until(() -> reads.get() > failAt + 14);
           hearEverything(ear);
+          assertThat(ear.heard).allMatch(one -> one.decoded() instanceof Decoded.Value);
           await().atMost(Ear.PATIENCE).until(() -> driver.line() instanceof Line.Up);
         }
       }

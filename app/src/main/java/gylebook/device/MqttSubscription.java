@@ -34,7 +34,10 @@ import org.jspecify.annotations.Nullable;
 /// The set-up page may listen with wildcards to see what arrives.
 public final class MqttSubscription implements Listening {
   private static final int KEEP_ALIVE_SEC = 20;
-  private static final int IN_FLIGHT_MOST = 50;
+
+  /// Messages that wait at most. Beyond it the library drops those sent without a receipt (QoS 0).
+  private static final int IN_FLIGHT_MOST = 1000;
+
   private static final int CLOSE_SEC = 2;
 
   private final MqttBroker broker;

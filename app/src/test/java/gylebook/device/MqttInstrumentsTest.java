@@ -112,7 +112,8 @@ final class MqttInstrumentsTest {
           .contains(new Decoded.Garbled("offline", "is no number"))
           .contains(
               new Decoded.Garbled(
-                  "-127.00", "is outside what this instrument can see (-20.0 °C to 150.0 °C)"));
+                  "-127.00",
+                  "is outside what this instrument can see (-20.0 °C to 150.0 °C)"));
       assertThat(driver.line()).isInstanceOf(Line.Up.class);
     }
   }
@@ -131,6 +132,7 @@ final class MqttInstrumentsTest {
     try (Mosquitto broker = Mosquitto.start(folder, false);
         MqttInstruments _ = listen(broker, version, ear)) {
       broker.publishLines("rig/1/probe", flood);
+      // With a receipt: what is sent without one may be dropped in a flood, by either side.
       broker.publish("rig/1/senml", "[{\"n\":\"rig:1:duty\",\"u\":\"%\",\"v\":50}]", "-q", "1");
       // The clock of this test stands still, so the flood gets its first twenty and no more; the
       // other instrument is not held up.
@@ -249,7 +251,8 @@ final class MqttInstrumentsTest {
     List<MqttMessage> seen = new java.util.concurrent.CopyOnWriteArrayList<>();
     try (Mosquitto broker = Mosquitto.start(folder, false)) {
       MqttBroker at = new MqttBroker("127.0.0.1", broker.port(), Version.V5, Optional.empty());
-      try (MqttSubscription all = new MqttSubscription(at, List.of("#"), CLOCK, QUICK, seen::add)) {
+      try (MqttSubscription all =
+          new MqttSubscription(at, List.of("#"), CLOCK, QUICK, seen::add)) {
         awaitUp(all);
         broker.publish("cellar/air", "12.5");
         await().atMost(Ear.PATIENCE).until(() -> !seen.isEmpty());

@@ -48,8 +48,7 @@ public final class CsvReplay {
   /// @param start the moment of second 0, where the table counts seconds
   /// @throws IOException when there is no such table: a heading is missing, or it cannot be read
   public static CsvReplay read(
-      Reader table, String timeHeading, List<CsvColumn> columns, Instant start)
-      throws IOException {
+      Reader table, String timeHeading, List<CsvColumn> columns, Instant start) throws IOException {
     String text = table.readAllAsString();
     String first = text.lines().findFirst().orElse("");
     char comma = first.contains(";") ? ';' : ',';
@@ -137,8 +136,7 @@ public final class CsvReplay {
   /// Plays the table to its end.
   ///
   /// @param paceFactor how many times faster than it happened
-  public void play(double paceFactor, Wait wait, Consumer<Heard> ear)
-      throws InterruptedException {
+  public void play(double paceFactor, Wait wait, Consumer<Heard> ear) throws InterruptedException {
     if (!(paceFactor > 0) || Double.isInfinite(paceFactor)) {
       throw new IllegalArgumentException(
           "paceFactor is " + paceFactor + "; it must be finite and above 0.");

@@ -4,8 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/// Cuts a stream of bytes into lines. Who joins a talk in the middle may hear 6.3 of 66.3: then what
-/// stands before the first line end is dropped. So is a line that grows too long.
+/// Cuts a stream of bytes into lines. Who joins a talk in the middle may hear 6.3 of 66.3: then
+/// what stands before the first line end is dropped. So is a line that grows too long.
 final class LineCutter {
   static final int LINE_BYTES_MOST = 512;
 

@@ -6,7 +6,7 @@ import java.util.regex.PatternSyntaxException;
 /// An instrument that prints lines: which part of which line is its number.
 ///
 /// @param pattern a regular expression that a line must match as a whole; its group `value` is the
-///     number, with or without a unit. `(?<value>.*)` takes the whole line
+///   number, with or without a unit. `(?<value>.*)` takes the whole line
 public record LineSource(Instrument instrument, String pattern) {
   /// The whole line is the number.
   public static final String WHOLE_LINE = "(?<value>.*)";

@@ -12,7 +12,9 @@ public record OneWireChip(Instrument instrument, String number) {
     }
     if (instrument.unit().quantity() != Quantity.TEMPERATURE) {
       throw new IllegalArgumentException(
-          "instrument measures " + instrument.unit().quantity().words() + "; it must be temperature.");
+          "instrument measures "
+              + instrument.unit().quantity().words()
+              + "; it must be temperature.");
     }
   }
 }

@@ -44,8 +44,7 @@ public final class OneWireInstruments implements Listening {
       InstantSource clock,
       Patience patience,
       Consumer<Heard> ear) {
-    this(
-        new Files1Wire(root, CONVERSION_MOST), chips, every, patience, new Watch(clock, ear));
+    this(new Files1Wire(root, CONVERSION_MOST), chips, every, patience, new Watch(clock, ear));
   }
 
   OneWireInstruments(

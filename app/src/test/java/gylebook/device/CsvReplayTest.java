@@ -107,8 +107,7 @@ final class CsvReplayTest {
     int n = 0;
     while (failed) {
       try {
-        CsvReplay replay =
-            CsvReplay.read(new FaultyReader(table, n), "time", COLUMNS, START);
+        CsvReplay replay = CsvReplay.read(new FaultyReader(table, n), "time", COLUMNS, START);
         assertThat(replay.rowCount()).isEqualTo(2);
         failed = false;
       } catch (IOException pulled) {

@@ -75,8 +75,7 @@ final class LineInstrumentsTest {
   @Test
   void aPatternPicksTheInstrumentAndTheNumber() {
     LineSource source = new LineSource(PROBE, "T1=(?<value>[^;]*);.*");
-    assertThat(LineText.decode(source, "T1=66.3;T2=12.0"))
-        .containsInstanceOf(Decoded.Value.class);
+    assertThat(LineText.decode(source, "T1=66.3;T2=12.0")).containsInstanceOf(Decoded.Value.class);
     assertThat(LineText.decode(source, "T1=nan;T2=12.0"))
         .contains(new Decoded.Garbled("nan", "is no number"));
     assertThat(LineText.decode(source, "starting ...")).isEmpty();

@@ -112,8 +112,7 @@ final class MqttInstrumentsTest {
           .contains(new Decoded.Garbled("offline", "is no number"))
           .contains(
               new Decoded.Garbled(
-                  "-127.00",
-                  "is outside what this instrument can see (-20.0 °C to 150.0 °C)"));
+                  "-127.00", "is outside what this instrument can see (-20.0 °C to 150.0 °C)"));
       assertThat(driver.line()).isInstanceOf(Line.Up.class);
     }
   }
@@ -251,8 +250,7 @@ final class MqttInstrumentsTest {
     List<MqttMessage> seen = new java.util.concurrent.CopyOnWriteArrayList<>();
     try (Mosquitto broker = Mosquitto.start(folder, false)) {
       MqttBroker at = new MqttBroker("127.0.0.1", broker.port(), Version.V5, Optional.empty());
-      try (MqttSubscription all =
-          new MqttSubscription(at, List.of("#"), CLOCK, QUICK, seen::add)) {
+      try (MqttSubscription all = new MqttSubscription(at, List.of("#"), CLOCK, QUICK, seen::add)) {
         awaitUp(all);
         broker.publish("cellar/air", "12.5");
         await().atMost(Ear.PATIENCE).until(() -> !seen.isEmpty());

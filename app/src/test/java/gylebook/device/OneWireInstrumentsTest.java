@@ -99,7 +99,8 @@ final class OneWireInstrumentsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "\n", "t=25062", "garbage", "91 01 4b 46 7f ff 0f 10 25 : crc=25 YES"})
+  @ValueSource(
+      strings = {"", "\n", "t=25062", "garbage", "91 01 4b 46 7f ff 0f 10 25 : crc=25 YES"})
   void whatTheKernelDoesNotWriteIsGarbled(String text) {
     assertThat(garbled(text).why()).isNotBlank();
   }

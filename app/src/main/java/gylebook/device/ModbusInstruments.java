@@ -67,8 +67,12 @@ public final class ModbusInstruments implements Listening {
             register.instrument(),
             Decoded.garbled("the answer", String.valueOf(unusable.getMessage())));
         answered = true;
+        if (!unusable.sound()) {
+          hangUp();
+        }
       } catch (IOException failed) {
-        // A late answer on a serial line would pass for the next one: the line is opened afresh.
+        // The answer may still come, and would pass for the next one: the line is opened afresh,
+        // which on a serial line begins with waiting until nothing comes any more.
         hangUp();
         silence = Optional.of(failed);
       }

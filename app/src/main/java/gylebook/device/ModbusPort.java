@@ -13,8 +13,16 @@ interface ModbusPort extends AutoCloseable {
   final class Unusable extends IOException {
     private static final long serialVersionUID = 1;
 
-    Unusable(String why, Throwable cause) {
+    private final boolean sound;
+
+    /// @param sound whether the answer came whole, so that the line is fit for the next request
+    Unusable(String why, boolean sound, Throwable cause) {
       super(why, cause);
+      this.sound = sound;
+    }
+
+    boolean sound() {
+      return sound;
     }
   }
 

@@ -12,7 +12,6 @@ import com.digitalpetri.modbus.pdu.ReadHoldingRegistersRequest;
 import com.digitalpetri.modbus.pdu.ReadInputRegistersRequest;
 import com.digitalpetri.modbus.serial.client.SerialPortClientTransport;
 import com.digitalpetri.modbus.tcp.client.NettyTcpClientTransport;
-import com.fazecast.jSerialComm.SerialPort;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.util.concurrent.CompletionStage;
@@ -37,6 +36,9 @@ final class ModbusWire implements ModbusPort {
   }
 
   static ModbusPort open(ModbusPlace place) throws IOException {
+    if (place instanceof ModbusPlace.Serial serial) {
+      SerialSilence.await(serial);
+    }
     ModbusWire wire = new ModbusWire(place);
     try {
       wire.within(wire.client.connectAsync());
@@ -83,14 +85,8 @@ final class ModbusWire implements ModbusPort {
               settings.serialPort = serial.device();
               settings.baudRate = serial.baud();
               settings.dataBits = 8;
-              settings.stopBits =
-                  serial.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
-              settings.parity =
-                  switch (serial.parity()) {
-                    case NONE -> SerialPort.NO_PARITY;
-                    case ODD -> SerialPort.ODD_PARITY;
-                    case EVEN -> SerialPort.EVEN_PARITY;
-                  };
+              settings.stopBits = SerialSilence.stopBits(serial);
+              settings.parity = SerialSilence.parity(serial);
             });
     return ModbusRtuClient.create(
         transport, settings -> settings.requestTimeout = serial.patience());
@@ -119,25 +115,17 @@ final class ModbusWire implements ModbusPort {
   }
 
   private IOException failure(ExecutionException failed) {
-    Throwable root = root(failed);
+    Throwable root = Received.root(failed);
     return switch (root) {
       case ModbusTimeoutException _ -> silence(failed);
       // On a serial line the library reports a wrong code: no refusal is told from another.
       case ModbusResponseException _ ->
-          new Unusable("is a refusal: the controller does not give this register", failed);
-      case ModbusCrcException _ -> new Unusable("came with a wrong check sum", failed);
+          new Unusable("is a refusal: the controller does not give this register", true, failed);
+      case ModbusCrcException _ -> new Unusable("came with a wrong check sum", false, failed);
       case ModbusExecutionException _ -> new IOException(place.words() + ": " + root, failed);
-      case ModbusException _ -> new Unusable("is not what was asked for", failed);
+      case ModbusException _ -> new Unusable("is not what was asked for", false, failed);
       default -> new IOException(place.words() + ": " + root.getMessage(), failed);
     };
-  }
-
-  private static Throwable root(Throwable failure) {
-    Throwable root = failure;
-    while (root.getCause() != null) {
-      root = root.getCause();
-    }
-    return root;
   }
 
   @Override

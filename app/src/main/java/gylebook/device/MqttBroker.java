@@ -1,5 +1,6 @@
 package gylebook.device;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /// The user's own broker: where it is and how it is spoken to.
@@ -12,6 +13,10 @@ public record MqttBroker(String host, int port, Version version, Optional<Login>
 
   /// Name and password; they travel in the clear, as everything does on this port.
   public record Login(String user, String password) {
+    byte[] passwordBytes() {
+      return password.getBytes(StandardCharsets.UTF_8);
+    }
+
     @Override
     public String toString() {
       return "Login[" + user + "]";

@@ -7,14 +7,15 @@ import com.hivemq.client.mqtt.lifecycle.MqttClientDisconnectedContext;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3AsyncClient;
 import com.hivemq.client.mqtt.mqtt3.message.auth.Mqtt3SimpleAuth;
 import com.hivemq.client.mqtt.mqtt3.message.connect.Mqtt3Connect;
+import com.hivemq.client.mqtt.mqtt3.message.publish.Mqtt3Publish;
 import com.hivemq.client.mqtt.mqtt3.message.subscribe.Mqtt3Subscribe;
 import com.hivemq.client.mqtt.mqtt3.message.subscribe.Mqtt3Subscription;
 import com.hivemq.client.mqtt.mqtt5.Mqtt5AsyncClient;
 import com.hivemq.client.mqtt.mqtt5.message.auth.Mqtt5SimpleAuth;
 import com.hivemq.client.mqtt.mqtt5.message.connect.Mqtt5Connect;
+import com.hivemq.client.mqtt.mqtt5.message.publish.Mqtt5Publish;
 import com.hivemq.client.mqtt.mqtt5.message.subscribe.Mqtt5Subscribe;
 import com.hivemq.client.mqtt.mqtt5.message.subscribe.Mqtt5Subscription;
-import java.nio.charset.StandardCharsets;
 import java.time.InstantSource;
 import java.util.Collection;
 import java.util.List;
@@ -25,7 +26,9 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /// The transport: everything a broker sends under some topic filters. Subscribes, and nothing else;
@@ -39,6 +42,7 @@ public final class MqttSubscription implements Listening {
   private static final int IN_FLIGHT_MOST = 1000;
 
   private static final int CLOSE_SEC = 2;
+  private static final MqttQos RECEIPT = MqttQos.AT_LEAST_ONCE;
 
   private final MqttBroker broker;
   private final List<String> filters;
@@ -101,33 +105,21 @@ public final class MqttSubscription implements Listening {
             .restrictions()
             .receiveMaximum(IN_FLIGHT_MOST)
             .applyRestrictions()
-            .simpleAuth(broker.login().map(MqttSubscription::proof5).orElse(null))
+            .simpleAuth(
+                login(
+                    login ->
+                        Mqtt5SimpleAuth.builder()
+                            .username(login.user())
+                            .password(login.passwordBytes())
+                            .build()))
             .build();
     Mqtt5Subscribe wish =
         Mqtt5Subscribe.builder()
             .addSubscriptions(
-                filters.stream()
-                    .map(
-                        filter ->
-                            Mqtt5Subscription.builder()
-                                .topicFilter(filter)
-                                .qos(MqttQos.AT_LEAST_ONCE)
-                                .build()))
+                each(
+                    filter -> Mqtt5Subscription.builder().topicFilter(filter).qos(RECEIPT).build()))
             .build();
-    CompletableFuture<?> asked =
-        client
-            .connect(connect)
-            .thenCompose(
-                _ ->
-                    client.subscribe(
-                        wish,
-                        message ->
-                            hear(
-                                message.getTopic().toString(),
-                                message.getPayloadAsBytes(),
-                                message.isRetain()),
-                        hearing));
-    var _ = asked.whenComplete(this::answered);
+    begin(client.connect(connect), () -> client.subscribe(wish, this::hear, hearing));
     return client::disconnect;
   }
 
@@ -136,51 +128,53 @@ public final class MqttSubscription implements Listening {
         Mqtt3Connect.builder()
             .cleanSession(true)
             .keepAlive(KEEP_ALIVE_SEC)
-            .simpleAuth(broker.login().map(MqttSubscription::proof3).orElse(null))
+            .simpleAuth(
+                login(
+                    login ->
+                        Mqtt3SimpleAuth.builder()
+                            .username(login.user())
+                            .password(login.passwordBytes())
+                            .build()))
             .build();
     Mqtt3Subscribe wish =
         Mqtt3Subscribe.builder()
             .addSubscriptions(
-                filters.stream()
-                    .map(
-                        filter ->
-                            Mqtt3Subscription.builder()
-                                .topicFilter(filter)
-                                .qos(MqttQos.AT_LEAST_ONCE)
-                                .build()))
+                each(
+                    filter -> Mqtt3Subscription.builder().topicFilter(filter).qos(RECEIPT).build()))
             .build();
-    CompletableFuture<?> asked =
-        client
-            .connect(connect)
-            .thenCompose(
-                _ ->
-                    client.subscribe(
-                        wish,
-                        message ->
-                            hear(
-                                message.getTopic().toString(),
-                                message.getPayloadAsBytes(),
-                                message.isRetain()),
-                        hearing));
-    var _ = asked.whenComplete(this::answered);
+    begin(client.connect(connect), () -> client.subscribe(wish, this::hear, hearing));
     return client::disconnect;
   }
 
-  private static Mqtt5SimpleAuth proof5(MqttBroker.Login login) {
-    byte[] password = login.password().getBytes(StandardCharsets.UTF_8);
-    return Mqtt5SimpleAuth.builder().username(login.user()).password(password).build();
+  private <T> @Nullable T login(Function<MqttBroker.Login, T> proof) {
+    return broker.login().map(proof).orElse(null);
   }
 
-  private static Mqtt3SimpleAuth proof3(MqttBroker.Login login) {
-    byte[] password = login.password().getBytes(StandardCharsets.UTF_8);
-    return Mqtt3SimpleAuth.builder().username(login.user()).password(password).build();
+  private <T> Stream<T> each(Function<String, T> wish) {
+    return filters.stream().map(wish);
   }
 
-  private void hear(String topic, byte[] bytes, boolean stored) {
-    ear.accept(new MqttMessage(topic, bytes, stored));
+  private <T> void begin(
+      CompletableFuture<?> connecting, Supplier<CompletableFuture<T>> subscribe) {
+    var _ =
+        connecting
+            .thenCompose(_ -> subscribe.get())
+            .whenComplete((_, failure) -> answered(failure));
   }
 
-  private void answered(Object answer, @Nullable Throwable failure) {
+  private void hear(Mqtt5Publish message) {
+    hear(message.getTopic(), message.getPayloadAsBytes(), message.isRetain());
+  }
+
+  private void hear(Mqtt3Publish message) {
+    hear(message.getTopic(), message.getPayloadAsBytes(), message.isRetain());
+  }
+
+  private void hear(Object topic, byte[] bytes, boolean stored) {
+    ear.accept(new MqttMessage(topic.toString(), bytes, stored));
+  }
+
+  private void answered(@Nullable Throwable failure) {
     granted = failure == null;
     line =
         failure == null
@@ -205,11 +199,7 @@ public final class MqttSubscription implements Listening {
   }
 
   private String reason(Throwable failure) {
-    Throwable root = failure;
-    while (root.getCause() != null) {
-      root = root.getCause();
-    }
-    return broker.place() + ": " + root.getMessage();
+    return broker.place() + ": " + Received.root(failure).getMessage();
   }
 
   @Override

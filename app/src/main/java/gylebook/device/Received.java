@@ -51,4 +51,13 @@ final class Received {
         .forEach(c -> shown.appendCodePoint(Character.isISOControl(c) ? '\uFFFD' : c));
     return text.codePointCount(0, text.length()) > SHOWN_MOST ? shown + " ..." : shown.toString();
   }
+
+  /// What a failure began with; libraries wrap it.
+  static Throwable root(Throwable failure) {
+    Throwable root = failure;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    return root;
+  }
 }

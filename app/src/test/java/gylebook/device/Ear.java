@@ -1,16 +1,16 @@
 package gylebook.device;
 
-import static org.awaitility.Awaitility.await;
-
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.awaitility.Awaitility;
+import org.awaitility.core.ConditionFactory;
 
 /// Remembers what was heard, and waits for it.
 final class Ear implements Consumer<Heard> {
-  static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   final List<Heard> heard = new CopyOnWriteArrayList<>();
 
@@ -21,7 +21,7 @@ final class Ear implements Consumer<Heard> {
 
   /// Waits until something of this kind has been heard, and gives the first of it.
   Heard first(Predicate<Heard> wanted) {
-    await().atMost(PATIENCE).pollInterval(Duration.ofMillis(20)).until(() -> has(wanted));
+    soon().until(() -> has(wanted));
     return heard.stream().filter(wanted).findFirst().orElseThrow();
   }
 
@@ -39,6 +39,14 @@ final class Ear implements Consumer<Heard> {
                     one.instrumentId().equals(instrument)
                         && one.decoded() instanceof Decoded.Garbled)
             .decoded();
+  }
+
+  /// Waits for something that has to come, however slow the machine.
+  static ConditionFactory soon() {
+    return Awaitility.await()
+        .atMost(PATIENCE)
+        .pollDelay(Duration.ZERO)
+        .pollInterval(Duration.ofMillis(10));
   }
 
   boolean has(Predicate<Heard> wanted) {

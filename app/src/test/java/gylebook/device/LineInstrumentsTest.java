@@ -2,7 +2,6 @@ package gylebook.device;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.awaitility.Awaitility.await;
 
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
@@ -98,8 +97,7 @@ final class LineInstrumentsTest {
                 new LineSource(PROBE, "A (?<value>.*)"),
                 new LineSource(OTHER, "B (?<value>.*)"));
         OutputStream board = Files.newOutputStream(theirs)) {
-      await()
-          .atMost(Ear.PATIENCE)
+      Ear.soon()
           .until(
               () -> {
                 board.write("A 66.3\r\nB 53.6 F\r\n".getBytes(StandardCharsets.UTF_8));
@@ -117,8 +115,7 @@ final class LineInstrumentsTest {
   void aSerialPortThatIsNotThereIsAway() {
     LinePlace nowhere = new LinePlace.Serial(folder.resolve("none").toString(), 9600);
     try (LineInstruments driver = listen(nowhere, new Ear(), whole())) {
-      await()
-          .atMost(Ear.PATIENCE)
+      Ear.soon()
           .until(() -> driver.line() instanceof Line.Down(_, var why) && why.contains("none"));
       assertThat(overheard).isEmpty();
     }
@@ -132,7 +129,7 @@ final class LineInstrumentsTest {
     try (LineInstruments _ = listen(new LinePlace.Pipe(pipe), ear, whole())) {
       for (String value : List.of("66.3", "garbage", "66.4")) {
         Files.writeString(pipe, value + "\n");
-        await().atMost(Ear.PATIENCE).until(() -> overheard.contains(value));
+        Ear.soon().until(() -> overheard.contains(value));
       }
       ear.value("probe", 66.3);
       ear.value("probe", 66.4);
@@ -181,7 +178,7 @@ final class LineInstrumentsTest {
       Ear ear = new Ear();
       int failAt = n;
       try (LineInstruments _ = listen(new FaultyPlace(reads, n), ear, whole())) {
-        await().atMost(Ear.PATIENCE).until(() -> reads.get() > failAt + 12);
+        Ear.soon().until(() -> reads.get() > failAt + 12);
         ear.value("probe", 50);
         ear.value("probe", 51);
         ear.value("probe", 52);

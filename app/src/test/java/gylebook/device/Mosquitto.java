@@ -1,7 +1,6 @@
 package gylebook.device;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import gylebook.testing.Peer;
 import java.io.IOException;
@@ -71,8 +70,7 @@ final class Mosquitto implements AutoCloseable {
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.appendTo(log().toFile()))
             .start();
-    await()
-        .atMost(Ear.PATIENCE)
+    Ear.soon()
         .until(
             () -> {
               assertThat(started.isAlive()).as("broker, see " + log()).isTrue();

@@ -1,7 +1,6 @@
 package gylebook.device;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import gylebook.device.MqttBroker.Login;
 import gylebook.device.MqttBroker.Version;
@@ -51,7 +50,7 @@ final class MqttInstrumentsTest {
   }
 
   private static void awaitUp(Listening driver) {
-    await().atMost(Ear.PATIENCE).until(() -> driver.line() instanceof Line.Up);
+    Ear.soon().until(() -> driver.line() instanceof Line.Up);
   }
 
   @ParameterizedTest
@@ -149,7 +148,7 @@ final class MqttInstrumentsTest {
       broker.publish("rig/1/probe", "30");
       ear.value("probe", 30);
       broker.kill();
-      await().atMost(Ear.PATIENCE).until(() -> driver.line() instanceof Line.Down);
+      Ear.soon().until(() -> driver.line() instanceof Line.Down);
       broker.again();
       awaitUp(driver);
       hearAgain(broker, ear, "31");
@@ -169,8 +168,7 @@ final class MqttInstrumentsTest {
     try (Mosquitto broker = Mosquitto.start(folder, false)) {
       broker.kill();
       try (MqttInstruments driver = listen(broker.port(), version, Optional.empty(), ear)) {
-        await()
-            .atMost(Ear.PATIENCE)
+        Ear.soon()
             .until(() -> driver.line() instanceof Line.Down(_, var why) && why.contains("refused"));
         broker.again();
         awaitUp(driver);
@@ -209,8 +207,7 @@ final class MqttInstrumentsTest {
     try (Mosquitto broker = Mosquitto.start(folder, true)) {
       try (MqttInstruments stranger =
           listen(broker.port(), version, Optional.of(new Login("brewer", "tin")), ear)) {
-        await()
-            .atMost(Ear.PATIENCE)
+        Ear.soon()
             .until(
                 () ->
                     stranger.line() instanceof Line.Down(_, var why)
@@ -234,8 +231,7 @@ final class MqttInstrumentsTest {
         ear.value("probe", 66);
       }
       Pattern sent = Pattern.compile("Received (\\w+) from gylebook-");
-      await()
-          .atMost(Ear.PATIENCE)
+      Ear.soon()
           .until(() -> String.join("\n", broker.protocol()).contains("DISCONNECT from gylebook-"));
       String log = String.join("\n", broker.protocol());
       assertThat(sent.matcher(log).results().map(found -> found.group(1)).toList())
@@ -253,7 +249,7 @@ final class MqttInstrumentsTest {
       try (MqttSubscription all = new MqttSubscription(at, List.of("#"), CLOCK, QUICK, seen::add)) {
         awaitUp(all);
         broker.publish("cellar/air", "12.5");
-        await().atMost(Ear.PATIENCE).until(() -> !seen.isEmpty());
+        Ear.soon().until(() -> !seen.isEmpty());
         assertThat(seen.getFirst().topic()).isEqualTo("cellar/air");
         assertThat(seen.getFirst().shown()).isEqualTo("12.5");
       }

@@ -2,7 +2,6 @@ package gylebook.device;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.awaitility.Awaitility.await;
 
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
@@ -68,7 +67,7 @@ final class OneWireInstrumentsTest {
     try (OneWireInstruments driver = listen(ear, CHIP)) {
       Heard heard = ear.value("probe", 25.062);
       assertThat(((Decoded.Value) heard.decoded()).amount().asTyped()).isEqualTo("t=25062");
-      await().atMost(Ear.PATIENCE).until(() -> driver.line() instanceof Line.Up);
+      Ear.soon().until(() -> driver.line() instanceof Line.Up);
       write(CHIP, text("YES", -10125));
       ear.value("probe", -10.125);
     }
@@ -120,8 +119,7 @@ final class OneWireInstrumentsTest {
     try (OneWireInstruments driver = listen(ear, CHIP, SECOND)) {
       ear.value("probe", 30);
       Files.delete(root.resolve(CHIP.number()).resolve("w1_slave"));
-      await()
-          .atMost(Ear.PATIENCE)
+      Ear.soon()
           .until(
               () ->
                   driver.line() instanceof Line.Down(_, var why)
@@ -144,10 +142,7 @@ final class OneWireInstrumentsTest {
     assertThatThrownBy(() -> port.read(CHIP)).hasMessageContaining("still no answer");
     Files.writeString(pipe, text("YES", 1000));
     write(CHIP, text("YES", 40000));
-    await()
-        .atMost(Ear.PATIENCE)
-        .ignoreExceptions()
-        .until(() -> port.read(CHIP).contains("t=40000"));
+    Ear.soon().ignoreExceptions().until(() -> port.read(CHIP).contains("t=40000"));
     assertThat(port.read(CHIP)).contains("t=40000");
   }
 
@@ -168,8 +163,8 @@ final class OneWireInstrumentsTest {
           };
       try (OneWireInstruments driver =
           new OneWireInstruments(faulty, List.of(CHIP), OFTEN, QUICK, new Watch(clock, ear))) {
-        await().atMost(Ear.PATIENCE).until(() -> reads.get() > failAt + 3);
-        await().atMost(Ear.PATIENCE).until(() -> driver.line() instanceof Line.Up);
+        Ear.soon().until(() -> reads.get() > failAt + 3);
+        Ear.soon().until(() -> driver.line() instanceof Line.Up);
         ear.value("probe", 50);
         assertThat(ear.heard).hasSizeGreaterThanOrEqualTo(failAt + 2);
       }

@@ -1,7 +1,6 @@
 package gylebook.device;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import gylebook.testing.Peer;
 import java.io.IOException;
@@ -11,10 +10,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /// A program of others at work beside the test, with what it says on a file.
 final class Other implements AutoCloseable {
+  private static Optional<Path> controller = Optional.empty();
+
   private final Process process;
   private final Path said;
 
@@ -38,7 +41,7 @@ final class Other implements AutoCloseable {
             Peer.program("socat", "socat").toString(),
             "pty,raw,echo=0,link=" + one,
             "pty,raw,echo=0,link=" + two);
-    await().atMost(Ear.PATIENCE).until(() -> Files.exists(one) && Files.exists(two));
+    Ear.soon().until(() -> Files.exists(one) && Files.exists(two));
     return socat;
   }
 
@@ -46,16 +49,28 @@ final class Other implements AutoCloseable {
   static Other controller(Path folder, String how, String where) throws IOException {
     Path gcc = Peer.program("gcc", "gcc libc6-dev");
     Peer.file("/usr/include/modbus/modbus.h", "libmodbus-dev");
-    Path source = folder.resolve("controller.c");
-    URL resource = Objects.requireNonNull(Other.class.getResource("/peers/controller.c"));
-    try (InputStream in = resource.openStream()) {
-      Files.write(source, in.readAllBytes());
+    Other begun = start(folder, made(gcc).toString(), how, where);
+    Ear.soon().until(() -> begun.said().contains("ready"));
+    return begun;
+  }
+
+  /// Compiles it, once for all tests that run together.
+  private static synchronized Path made(Path gcc) throws IOException {
+    if (controller.isEmpty()) {
+      Path folder = Files.createTempDirectory("controller");
+      Path source = folder.resolve("controller.c");
+      Path made = folder.resolve("controller");
+      URL resource = Objects.requireNonNull(Other.class.getResource("/peers/controller.c"));
+      try (InputStream in = resource.openStream()) {
+        Files.write(source, in.readAllBytes());
+      }
+      run(folder, gcc.toString(), "-o", made.toString(), source.toString(), "-lmodbus");
+      try (Stream<Path> files = Files.list(folder)) {
+        files.forEach(file -> file.toFile().deleteOnExit());
+      }
+      controller = Optional.of(made);
     }
-    Path made = folder.resolve("controller");
-    run(folder, gcc.toString(), "-o", made.toString(), source.toString(), "-lmodbus");
-    Other controller = start(folder, made.toString(), how, where);
-    await().atMost(Ear.PATIENCE).until(() -> controller.said().contains("ready"));
-    return controller;
+    return controller.get();
   }
 
   /// Runs a program to its end and gives what it said.

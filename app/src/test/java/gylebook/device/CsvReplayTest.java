@@ -46,10 +46,13 @@ final class CsvReplayTest {
 
   @Test
   void semicolonsDecimalCommasQuotesAndUnitsAreRead() throws Exception {
-    play(
-        "\uFEFFduty;kettle;time\r\n\"50\";\"66,3\";2026-11-25T09:00:00+01:00\r\n"
-            + "50 %;151.34 F;2026-11-25T08:00:01Z\r\n",
-        1);
+    String table =
+        """
+        duty;kettle;time
+        "50";"66,3";2026-11-25T09:00:00+01:00
+        50 %;151.34 F;2026-11-25T08:00:01Z
+        """;
+    play("\uFEFF" + table.replace("\n", "\r\n"), 1);
     assertThat(ear.heard.stream().map(Ear::inside).map(inside -> Math.round(inside * 1e6) / 1e6))
         .containsExactly(66.3, 0.5, 66.3, 0.5);
     assertThat(ear.heard.getFirst().received()).isEqualTo(START);

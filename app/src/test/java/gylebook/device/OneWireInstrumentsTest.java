@@ -125,9 +125,9 @@ final class OneWireInstrumentsTest {
                   driver.line() instanceof Line.Down(_, var why)
                       && why.equals("28-0416c2f4a1ff: not on the bus"));
       write(SECOND, text("YES", 12500));
-      ear.value("other", 12.5);
+      assertThat(ear.value("other", 12.5).oddities()).isEmpty();
       write(CHIP, text("YES", 31000));
-      ear.value("probe", 31);
+      assertThat(ear.value("probe", 31).oddities()).isEmpty();
     }
   }
 

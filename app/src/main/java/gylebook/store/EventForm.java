@@ -12,6 +12,8 @@ enum EventForm {
   RIG_KEPT("rig-kept", 1, Event.RigKept.class),
   PLAN_FIXED("plan-fixed", 1, Event.PlanFixed.class),
   UNITS_CHOSEN("units-chosen", 1, Event.UnitsChosen.class),
+  INSTRUMENT_TIED("instrument-tied", 1, Event.InstrumentTied.class),
+  INSTRUMENT_LOOSED("instrument-loosed", 1, Event.InstrumentLoosed.class),
   UNDONE("undone", 1, Event.Undone.class);
 
   private final String type;
@@ -44,6 +46,8 @@ enum EventForm {
       case Event.RigKept _ -> RIG_KEPT;
       case Event.PlanFixed _ -> PLAN_FIXED;
       case Event.UnitsChosen _ -> UNITS_CHOSEN;
+      case Event.InstrumentTied _ -> INSTRUMENT_TIED;
+      case Event.InstrumentLoosed _ -> INSTRUMENT_LOOSED;
       case Event.Undone _ -> UNDONE;
     };
   }

@@ -21,6 +21,8 @@ class EventFormTest {
           new Event.RigKept("{\"name\":\"Household\"}", "opened"),
           new Event.PlanFixed(2, 3, "1", 20260314, 1000, "20 L by noon"),
           new Event.UnitsChosen("TEMPERATURE", "\u00b0F"),
+          new Event.InstrumentTied("suction", "at the pump", "{\"kind\":\"broker\"}"),
+          new Event.InstrumentLoosed("suction"),
           new Event.Undone(17));
 
   @Test

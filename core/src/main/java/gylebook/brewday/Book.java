@@ -8,22 +8,35 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.function.Consumer;
 
 /// The whole book as its entries tell it; a fold, so the same entries always give the same book.
 ///
 /// @param lastSeq the last entry that was read
 /// @param houseSeq the last entry that belongs to no gyle
 /// @param units what is read in
+/// @param tiedByName the instruments that are listened to, in the order they were tied
 /// @param byId every gyle, in the order they were opened
 public record Book(
-    long lastSeq, long houseSeq, ReadingUnits units, SequencedMap<String, Gyle> byId) {
+    long lastSeq,
+    long houseSeq,
+    ReadingUnits units,
+    SequencedMap<String, TiedInstrument> tiedByName,
+    SequencedMap<String, Gyle> byId) {
 
   /// A book nobody has written in.
-  public static final Book EMPTY = new Book(0, 0, ReadingUnits.METRIC, new LinkedHashMap<>());
+  public static final Book EMPTY =
+      new Book(0, 0, ReadingUnits.METRIC, new LinkedHashMap<>(), new LinkedHashMap<>());
 
   /// Copies what it is given.
   public Book {
+    tiedByName = new LinkedHashMap<>(tiedByName);
     byId = new LinkedHashMap<>(byId);
+  }
+
+  /// The instruments that are listened to, in the order they were tied.
+  public List<TiedInstrument> tied() {
+    return List.copyOf(tiedByName.values());
   }
 
   /// Every gyle, in the order they were opened.
@@ -54,7 +67,16 @@ public record Book(
     if (entry.event() instanceof Event.UnitsChosen chosen) {
       // A unit that this build no longer has leaves the choice as it was.
       ReadingUnits now = ReadingChoice.applied(units, chosen).orElse(units);
-      return new Book(entry.seq(), entry.seq(), now, byId);
+      return new Book(entry.seq(), entry.seq(), now, tiedByName, byId);
+    }
+    if (entry.event() instanceof Event.InstrumentTied(var name, var place, var document)) {
+      return withTied(
+          entry,
+          tied ->
+              tied.put(name, new TiedInstrument(entry.seq(), entry.at(), name, place, document)));
+    }
+    if (entry.event() instanceof Event.InstrumentLoosed(String name)) {
+      return withTied(entry, tied -> tied.remove(name));
     }
     SequencedMap<String, Gyle> gyles = new LinkedHashMap<>(byId);
     if (entry.event() instanceof Event.GyleOpened opened) {
@@ -62,7 +84,13 @@ public record Book(
     } else {
       gyles.computeIfPresent(entry.gyleId(), (_, gyle) -> gyle.after(entry));
     }
-    return new Book(entry.seq(), houseSeq, units, gyles);
+    return new Book(entry.seq(), houseSeq, units, tiedByName, gyles);
+  }
+
+  private Book withTied(Entry entry, Consumer<SequencedMap<String, TiedInstrument>> change) {
+    SequencedMap<String, TiedInstrument> tied = new LinkedHashMap<>(tiedByName);
+    change.accept(tied);
+    return new Book(entry.seq(), entry.seq(), units, tied, byId);
   }
 
   /// What may come of a command on a gyle's page.
@@ -71,6 +99,8 @@ public record Book(
       case Command.OpenGyle open -> open(gyleId, open);
       case Command.ChooseUnits(String quantity, String symbol) ->
           choose(gyleId, new Event.UnitsChosen(quantity, symbol));
+      case Command.TieInstrument tie -> tie(gyleId, tie);
+      case Command.LooseInstrument(String name) -> loose(gyleId, name);
       case Command.KeepRecipe keep ->
           gyle(gyleId).map(gyle -> keep(gyle, keep)).orElseGet(() -> unknown(gyleId));
       case Command.KeepRig keep ->
@@ -104,6 +134,24 @@ public record Book(
           "The sets are " + String.join(", ", ReadingChoice.SETS) + ".");
     }
     return Verdict.accept(chosen);
+  }
+
+  private Verdict tie(String gyleId, Command.TieInstrument tie) {
+    if (!gyleId.equals(Journal.HOUSE)) {
+      return new Verdict.Refused(
+          "An instrument is tied to the whole house, not to '" + gyleId + "'.", "Tie it there.");
+    }
+    if (tie.name().isBlank()) {
+      return new Verdict.Refused("The instrument has no name.", "Call it after its place.");
+    }
+    return Verdict.accept(new Event.InstrumentTied(tie.name(), tie.place(), tie.document()));
+  }
+
+  private Verdict loose(String gyleId, String name) {
+    return gyleId.equals(Journal.HOUSE) && tiedByName.containsKey(name)
+        ? Verdict.accept(new Event.InstrumentLoosed(name))
+        : new Verdict.Refused(
+            "There is no instrument '" + name + "'.", "Look at the list of instruments.");
   }
 
   private static String spoken(Event.UnitsChosen chosen) {

@@ -37,6 +37,16 @@ public sealed interface Command {
   /// @param symbol the unit's symbol, or the set's name
   record ChooseUnits(String quantity, String symbol) implements Command {}
 
+  /// Listen to an instrument from now on.
+  ///
+  /// @param name what the brewer calls it
+  /// @param place where it sits, in the brewer's words
+  /// @param document how it is reached and what it measures
+  record TieInstrument(String name, String place, String document) implements Command {}
+
+  /// Listen to an instrument no longer.
+  record LooseInstrument(String name) implements Command {}
+
   /// Strike the last change of recipe or rig that stands.
   record Undo() implements Command {}
 }

@@ -39,6 +39,17 @@ public sealed interface Event {
   /// @param symbol the unit's symbol, or the set's name
   record UnitsChosen(String quantity, String symbol) implements Event {}
 
+  /// An instrument was tied to the house, from where its readings come; a tie under the same name
+  /// stands in place of the one before.
+  ///
+  /// @param name what the brewer calls the instrument
+  /// @param place where it sits, in the brewer's words
+  /// @param document how it is reached and what it measures, in our own form
+  record InstrumentTied(String name, String place, String document) implements Event {}
+
+  /// An instrument is listened to no longer; its readings stay.
+  record InstrumentLoosed(String name) implements Event {}
+
   /// An earlier entry counts no longer. It stays in the book, struck through.
   ///
   /// @param undoneSeq the entry that is struck

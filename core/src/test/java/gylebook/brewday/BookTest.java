@@ -174,4 +174,30 @@ class BookTest {
       default -> new Command.Undo();
     };
   }
+
+  @Test
+  void anInstrumentIsTiedToTheHouseAnewUnderItsNameAndLoosed() {
+    say(Journal.HOUSE, new Command.TieInstrument("suction", "at the pump", "d0"));
+    say(Journal.HOUSE, new Command.TieInstrument("wall", "in the wall", "d1"));
+    say(Journal.HOUSE, new Command.TieInstrument("suction", "in the hose", "d2"));
+
+    assertThat(book.tied()).extracting(TiedInstrument::name).containsExactly("suction", "wall");
+    assertThat(book.tied()).extracting(TiedInstrument::document).containsExactly("d2", "d1");
+    assertThat(book.seen(Journal.HOUSE)).isEqualTo(book.lastSeq());
+    say(Journal.HOUSE, new Command.LooseInstrument("suction"));
+    assertThat(book.tied()).extracting(TiedInstrument::place).containsExactly("in the wall");
+  }
+
+  @Test
+  void anInstrumentBelongsToNoGyleAndWhatIsNotTiedCannotBeLoosed() {
+    open();
+
+    assertThat(say("bitter", new Command.TieInstrument("suction", "", "d")))
+        .isInstanceOf(Verdict.Refused.class);
+    assertThat(say(Journal.HOUSE, new Command.TieInstrument(" ", "", "d")))
+        .isInstanceOf(Verdict.Refused.class);
+    assertThat(say(Journal.HOUSE, new Command.LooseInstrument("suction")))
+        .isInstanceOf(Verdict.Refused.class);
+    assertThat(book.tied()).isEmpty();
+  }
 }

@@ -7,14 +7,14 @@ let notes = 0;
 let reader = null;
 
 /** Says something where a screen reader hears it. */
-function say(words, loud = false) {
+export function say(words, loud = false) {
   if (!state) return;
   state.textContent = words;
   state.classList.toggle("loud", loud);
 }
 
 function seen() {
-  return document.getElementById("words")?.dataset.seq ?? "0";
+  return document.querySelector("[data-seq]")?.dataset.seq ?? "0";
 }
 
 /** Every note gets a name of its own, so that sending it twice writes it once. */
@@ -23,7 +23,7 @@ function once() {
   return `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}-${notes}`;
 }
 
-async function post(path, body, name = once()) {
+export async function post(path, body, name = once()) {
   const raw = body instanceof Blob;
   try {
     const answer = await fetch(path, {
@@ -52,7 +52,7 @@ async function post(path, body, name = once()) {
   }
 }
 
-function sentence(said) {
+export function sentence(said) {
   const value = said.value ? ` (“${said.value}”)` : "";
   return `${said.what ?? "That did not work."}${value} ${said.maybe ?? ""}`.trim();
 }

@@ -1,6 +1,7 @@
 package gylebook.app;
 
 import gylebook.brewday.Command;
+import gylebook.device.OneWireInstruments;
 import gylebook.journal.JournalUnavailable;
 import gylebook.plan.Demo;
 import gylebook.recipe.Recipe;
@@ -11,6 +12,7 @@ import gylebook.web.Desk;
 import gylebook.web.PageServer;
 import gylebook.web.Papers;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
 
@@ -28,7 +30,11 @@ final class Serve {
       if (clerk.book().gyles().isEmpty()) {
         invent(clerk, wallet);
       }
-      serve(PageServer.start(settings.port(), clerk, wallet), settings, out);
+      Path oneWireRoot = OneWireInstruments.USUAL_ROOT;
+      try (Wiring wiring = new Wiring(clerk, InstantSource.system(), oneWireRoot)) {
+        wiring.begin();
+        serve(PageServer.start(settings.port(), clerk, wallet, wiring), settings, out);
+      }
       return 0;
     } catch (JournalUnavailable failure) {
       err.println(failure.getMessage());

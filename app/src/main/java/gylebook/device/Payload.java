@@ -2,6 +2,7 @@ package gylebook.device;
 
 import java.time.Instant;
 import java.util.List;
+import tools.jackson.core.JsonPointer;
 
 /// The form in which an instrument writes what it measured.
 public sealed interface Payload {
@@ -12,7 +13,12 @@ public sealed interface Payload {
   record SenMl(String name) implements Payload {}
 
   /// Any JSON; the number stands where this JSON pointer (RFC 6901) leads: `/kettle/temperature`.
-  record JsonAt(String pointer) implements Payload {}
+  record JsonAt(String pointer) implements Payload {
+    /// Refuses what is no pointer: it begins with a slash.
+    public JsonAt {
+      var _ = JsonPointer.compile(pointer);
+    }
+  }
 
   /// Everything this text says of the instrument; nothing when it speaks of others only.
   default List<Decoded> decode(Instrument instrument, String text, Instant received) {

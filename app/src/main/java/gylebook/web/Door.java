@@ -28,6 +28,9 @@ final class Door {
     String host = Optional.ofNullable(context.header("Host")).orElse("");
     if (!NAMES.contains(host.replaceFirst(":[0-9]+$", ""))) {
       refuse(context, "This page answers only on its own machine.");
+    } else if (context.path().equals(InstrumentRoutes.READINGS)) {
+      // A board has no Origin; its own token is asked for behind this door, and opens nothing else.
+      context.header("Cache-Control", "no-store");
     } else if (!HARMLESS.contains(context.method().name()) && !fromThisPage(context, host)) {
       refuse(context, "A change must come from this page itself.");
     }

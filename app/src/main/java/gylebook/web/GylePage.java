@@ -41,7 +41,7 @@ final class GylePage {
                   gyle.invented() ? " <small>invented</small>" : "",
                   Html.escaped(recipe.wanted())));
     }
-    html.append("</ul>");
+    html.append("</ul><p><a href=\"/instruments\">Instruments</a></p>");
     html.append(bringing(book));
     return Html.page("Gylebook", html.toString());
   }

@@ -25,9 +25,10 @@ public final class PageServer {
 
   private final Javalin javalin;
 
-  private PageServer(Desk desk, Papers papers) {
+  private PageServer(Desk desk, Papers papers, Instruments instruments) {
     GyleRoutes gyles = new GyleRoutes(desk, papers);
     FileRoutes files = new FileRoutes(desk, papers);
+    InstrumentRoutes wired = new InstrumentRoutes(desk, instruments);
     NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
     this.javalin =
         Javalin.create(
@@ -38,20 +39,24 @@ public final class PageServer {
               gyles.register(config.routes);
               files.register(config.routes);
               newcomers.register(config.routes);
+              wired.register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(
                   "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));
               config.routes.get(
                   "/page.js", context -> resource(context, "page.js", "text/javascript"));
+              config.routes.get(
+                  "/instruments.js",
+                  context -> resource(context, "instruments.js", "text/javascript"));
             });
   }
 
   /// Starts on the loopback.
   ///
   /// @param port where; 0 takes any free port
-  public static PageServer start(int port, Desk desk, Papers papers) {
+  public static PageServer start(int port, Desk desk, Papers papers, Instruments instruments) {
     QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
-    PageServer server = new PageServer(desk, papers);
+    PageServer server = new PageServer(desk, papers, instruments);
     server.javalin.start(LOOPBACK, port);
     return server;
   }

@@ -7,7 +7,6 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -19,7 +18,6 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -36,28 +34,12 @@ class BrowserStoryTest {
 
   private final List<String> complaints = new ArrayList<>();
   private PageServer server;
+  private Wiring wiring;
 
   @BeforeAll
   static void launch() {
-    Path chromium = Browser.chromium();
-    playwright =
-        Playwright.create(
-            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    browser =
-        playwright
-            .chromium()
-            .launch(
-                new LaunchOptions()
-                    .setExecutablePath(chromium)
-                    .setArgs(
-                        List.of(
-                            "--no-sandbox",
-                            "--disable-gpu",
-                            "--disable-quic",
-                            "--no-first-run",
-                            "--disable-background-networking",
-                            "--disable-component-update",
-                            "--disable-sync")));
+    playwright = Browser.control();
+    browser = Browser.launched(playwright);
   }
 
   @AfterAll
@@ -72,12 +54,14 @@ class BrowserStoryTest {
     Clerk clerk = new Clerk(new MemoryJournal(), InstantSource.system());
     Wallet wallet = new Wallet();
     Serve.invent(clerk, wallet);
-    server = PageServer.start(0, clerk, wallet);
+    wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
+    server = PageServer.start(0, clerk, wallet, wiring);
   }
 
   @AfterEach
   void stop() {
     server.stop();
+    wiring.close();
     assertThat(complaints).as("what the browser complained of").isEmpty();
   }
 

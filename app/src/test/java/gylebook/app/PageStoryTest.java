@@ -21,6 +21,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -35,6 +36,7 @@ class PageStoryTest {
 
   private final MovingJournal journal = new MovingJournal();
   private PageServer server;
+  private Wiring wiring;
   private HttpClient client;
 
   /// A book in memory whose disk can be taken away.
@@ -61,7 +63,8 @@ class PageStoryTest {
     Clerk clerk = new Clerk(journal, InstantSource.system());
     Wallet wallet = new Wallet();
     Serve.invent(clerk, wallet);
-    server = PageServer.start(0, clerk, wallet);
+    wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
+    server = PageServer.start(0, clerk, wallet, wiring);
     client = HttpClient.newHttpClient();
   }
 
@@ -69,6 +72,7 @@ class PageStoryTest {
   void stop() {
     client.close();
     server.stop();
+    wiring.close();
   }
 
   private String origin() {

@@ -16,14 +16,14 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /// A real broker on loopback, started by the test.
-final class Mosquitto implements AutoCloseable {
+public final class Mosquitto implements AutoCloseable {
   private final Path folder;
   private final int port;
   private final boolean locked;
   private Process process;
 
   /// Starts one; a locked one asks for the name `brewer` and the password `copper`.
-  static Mosquitto start(Path folder, boolean locked) throws IOException {
+  public static Mosquitto start(Path folder, boolean locked) throws IOException {
     return new Mosquitto(folder, freePort(), locked);
   }
 
@@ -34,7 +34,7 @@ final class Mosquitto implements AutoCloseable {
     this.process = run();
   }
 
-  static int freePort() throws IOException {
+  public static int freePort() throws IOException {
     try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       return socket.getLocalPort();
     }
@@ -87,7 +87,7 @@ final class Mosquitto implements AutoCloseable {
     return folder.resolve("broker.log");
   }
 
-  int port() {
+  public int port() {
     return port;
   }
 
@@ -97,7 +97,7 @@ final class Mosquitto implements AutoCloseable {
   }
 
   /// Publishes by a client that is not ours.
-  void publish(String topic, String payload, String... more) throws IOException {
+  public void publish(String topic, String payload, String... more) throws IOException {
     Path tool = Peer.program("mosquitto_pub", "mosquitto-clients");
     List<String> command =
         new ArrayList<>(

@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /// A program of others at work beside the test, with what it says on a file.
-final class Other implements AutoCloseable {
+public final class Other implements AutoCloseable {
   private static Optional<Path> controller = Optional.empty();
 
   private final Process process;
@@ -26,7 +26,7 @@ final class Other implements AutoCloseable {
     this.said = said;
   }
 
-  static Other start(Path folder, String... command) throws IOException {
+  public static Other start(Path folder, String... command) throws IOException {
     Path said = Files.createTempFile(folder, "said", ".txt");
     Process process =
         new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
@@ -34,7 +34,7 @@ final class Other implements AutoCloseable {
   }
 
   /// Two pseudo-terminals joined by socat: what goes into one comes out of the other.
-  static Other cable(Path folder, Path one, Path two) throws IOException {
+  public static Other cable(Path folder, Path one, Path two) throws IOException {
     Other socat =
         start(
             folder,
@@ -46,7 +46,7 @@ final class Other implements AutoCloseable {
   }
 
   /// The controller made of libmodbus, compiled and started; `how` is `tcp` or `rtu`.
-  static Other controller(Path folder, String how, String where) throws IOException {
+  public static Other controller(Path folder, String how, String where) throws IOException {
     Path gcc = Peer.program("gcc", "gcc libc6-dev");
     Peer.file("/usr/include/modbus/modbus.h", "libmodbus-dev");
     Other begun = start(folder, made(gcc).toString(), how, where);
@@ -74,7 +74,7 @@ final class Other implements AutoCloseable {
   }
 
   /// Runs a program to its end and gives what it said.
-  static String run(Path folder, String... command) throws IOException {
+  public static String run(Path folder, String... command) throws IOException {
     try (Other other = start(folder, command)) {
       assertThat(other.process.waitFor(60, TimeUnit.SECONDS)).isTrue();
       String said = String.join("\n", other.said());

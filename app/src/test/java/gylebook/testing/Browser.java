@@ -1,7 +1,11 @@
 package gylebook.testing;
 
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Playwright;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 
@@ -14,6 +18,31 @@ public final class Browser {
     String named = System.getenv("GYLEBOOK_CHROMIUM");
     Path place = Path.of(named == null || named.isBlank() ? "/usr/bin/chromium" : named);
     return orSkip(place, Files.isExecutable(place), System.getenv("CI") != null);
+  }
+
+  /// Its remote control; asks for the program first, so that a missing one is told.
+  public static Playwright control() {
+    var _ = chromium();
+    return Playwright.create(
+        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+  }
+
+  /// Starts it, without asking anything of the network.
+  public static com.microsoft.playwright.Browser launched(Playwright control) {
+    return control
+        .chromium()
+        .launch(
+            new LaunchOptions()
+                .setExecutablePath(chromium())
+                .setArgs(
+                    List.of(
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-quic",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--disable-component-update",
+                        "--disable-sync")));
   }
 
   /// The place if it is there; else fails under CI and skips the test by name elsewhere.

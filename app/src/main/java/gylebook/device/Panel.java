@@ -1,0 +1,208 @@
+package gylebook.device;
+
+import java.lang.System.Logger.Level;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SequencedMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/// Every instrument that is tied, each with what it says now. Instruments that share a line share a
+/// driver. Nothing a device does comes out of here but readings and reasons.
+public final class Panel implements AutoCloseable {
+  private static final System.Logger LOG = System.getLogger(Panel.class.getName());
+
+  private final InstantSource clock;
+  private final Patience patience;
+  private final Path oneWireRoot;
+  private final Consumer<Heard> ear;
+  private final SequencedMap<String, Tie> ties = new LinkedHashMap<>();
+  private final Map<String, Tally> tallies = new ConcurrentHashMap<>();
+  private final Map<Object, Listening> drivers = new HashMap<>();
+  private volatile Posted posted;
+
+  /// An empty panel.
+  ///
+  /// @param ear gets everything that is heard, on the threads of the drivers
+  public Panel(InstantSource clock, Patience patience, Path oneWireRoot, Consumer<Heard> ear) {
+    this.clock = clock;
+    this.patience = patience;
+    this.oneWireRoot = oneWireRoot;
+    this.ear = ear;
+    this.posted = new Posted(List.of(), clock, this::hear);
+  }
+
+  /// Listens to these instruments as well; one of the same name is let go first.
+  public synchronized void tie(List<Tie> more) {
+    Map<Object, List<Tie>> before = byLine();
+    more.forEach(tie -> ties.put(tie.instrument().id(), tie));
+    more.forEach(tie -> tallies.put(tie.instrument().id(), new Tally()));
+    renew(before);
+  }
+
+  /// Listens to this one no longer.
+  public synchronized void loose(String id) {
+    Map<Object, List<Tie>> before = byLine();
+    ties.remove(id);
+    tallies.remove(id);
+    renew(before);
+  }
+
+  /// How every instrument stands, in the order they were tied.
+  public synchronized List<Gauge> gauges() {
+    return ties.values().stream()
+        .map(tie -> tallies.get(tie.instrument().id()).gauge(tie, line(tie)))
+        .toList();
+  }
+
+  /// How one stands.
+  public Optional<Gauge> gauge(String id) {
+    return gauges().stream().filter(one -> one.tie().instrument().id().equals(id)).findFirst();
+  }
+
+  /// Takes what a board posted.
+  public Posted.Answer post(Optional<String> authorization, byte[] body) {
+    return posted.take(authorization, body);
+  }
+
+  private Line line(Tie tie) {
+    return Optional.ofNullable(drivers.get(tie.line()))
+        .map(Listening::line)
+        .orElseGet(() -> new Line.Down(clock.instant(), "not begun"));
+  }
+
+  private Map<Object, List<Tie>> byLine() {
+    return ties.values().stream()
+        .collect(Collectors.groupingBy(Tie::line, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  /// Drivers whose instruments have changed are begun anew; the others are left in peace.
+  private void renew(Map<Object, List<Tie>> before) {
+    Map<Object, List<Tie>> now = byLine();
+    List<Object> changed = new ArrayList<>(before.keySet());
+    now.keySet().stream().filter(line -> !before.containsKey(line)).forEach(changed::add);
+    changed.removeIf(line -> before.getOrDefault(line, List.of()).equals(now.get(line)));
+    for (Object line : changed) {
+      Optional.ofNullable(drivers.remove(line)).ifPresent(Panel::shut);
+      Optional.ofNullable(now.get(line)).ifPresent(tied -> drivers.put(line, begun(tied)));
+    }
+    posted = new Posted(boards(), clock, this::hear);
+  }
+
+  private Listening begun(List<Tie> tied) {
+    try {
+      return begin(tied);
+    } catch (RuntimeException | LinkageError broken) {
+      // A library that cannot load its native part must not take the program along.
+      LOG.log(Level.WARNING, "A driver did not begin", broken);
+      return new Standing(new Line.Down(clock.instant(), "a fault of the program: " + broken));
+    }
+  }
+
+  private Listening begin(List<Tie> tied) {
+    return switch (tied.getFirst().reach()) {
+      case Reach.Broker(MqttBroker broker, String _, Payload _) ->
+          new MqttInstruments(
+              broker,
+              each(tied, Reach.Broker.class, Reach.Broker::topic),
+              clock,
+              patience,
+              this::hear);
+      case Reach.Controller to ->
+          new ModbusInstruments(
+              to.place(),
+              each(tied, Reach.Controller.class, Reach.Controller::register),
+              every(tied),
+              clock,
+              patience,
+              this::hear);
+      case Reach.Chip _ ->
+          new OneWireInstruments(
+              oneWireRoot,
+              each(tied, Reach.Chip.class, Reach.Chip::chip),
+              every(tied),
+              clock,
+              patience,
+              this::hear);
+      case Reach.Printed(LinePlace place, String _) ->
+          new LineInstruments(
+              place,
+              each(tied, Reach.Printed.class, Reach.Printed::source),
+              clock,
+              patience,
+              this::hear,
+              _ -> {});
+      case Reach.Post _ -> new Standing(new Line.Up(clock.instant()));
+      case Reach.Table table -> {
+        TableInstrument one = new TableInstrument(tied.getFirst(), table, clock, this::hear);
+        one.start();
+        yield one;
+      }
+    };
+  }
+
+  /// What the reach of each makes of its instrument; the ties of one line have one kind of reach.
+  private static <R extends Reach, T> List<T> each(
+      List<Tie> tied, Class<R> kind, BiFunction<R, Instrument, T> making) {
+    return tied.stream()
+        .map(tie -> making.apply(kind.cast(tie.reach()), tie.instrument()))
+        .toList();
+  }
+
+  /// The shortest wish of those who share a line.
+  private static Duration every(List<Tie> tied) {
+    return tied.stream()
+        .map(
+            tie ->
+                switch (tie.reach()) {
+                  case Reach.Controller to -> to.every();
+                  case Reach.Chip to -> to.every();
+                  default -> Duration.ofHours(1);
+                })
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private List<Board> boards() {
+    Map<String, List<Board.Source>> byToken = new LinkedHashMap<>();
+    for (Tie tie : ties.values()) {
+      if (tie.reach() instanceof Reach.Post to) {
+        byToken
+            .computeIfAbsent(to.tokenDigest(), _ -> new ArrayList<>())
+            .add(to.source(tie.instrument()));
+      }
+    }
+    return byToken.entrySet().stream()
+        .map(one -> new Board("board", one.getKey(), one.getValue()))
+        .toList();
+  }
+
+  private void hear(Heard heard) {
+    Optional.ofNullable(tallies.get(heard.instrumentId())).ifPresent(tally -> tally.hear(heard));
+    ear.accept(heard);
+  }
+
+  private static void shut(Listening driver) {
+    try {
+      driver.close();
+    } catch (RuntimeException broken) {
+      LOG.log(Level.WARNING, "A driver did not close", broken);
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    drivers.values().forEach(Panel::shut);
+    drivers.clear();
+  }
+}

@@ -1,0 +1,170 @@
+package gylebook.app;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.RequestOptions;
+import gylebook.journal.MemoryJournal;
+import gylebook.testing.Browser;
+import gylebook.web.PageServer;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/// The pages of the instruments in a browser.
+class InstrumentBrowserTest {
+  private static Playwright playwright;
+  private static com.microsoft.playwright.Browser browser;
+
+  @TempDir private Path folder;
+
+  private final List<String> complaints = new ArrayList<>();
+  private Wiring wiring;
+  private PageServer server;
+
+  @BeforeAll
+  static void launch() {
+    playwright = Browser.control();
+    browser = Browser.launched(playwright);
+  }
+
+  @AfterAll
+  static void close() {
+    if (playwright != null) {
+      playwright.close();
+    }
+  }
+
+  @BeforeEach
+  void start() {
+    Clerk clerk = new Clerk(new MemoryJournal(), InstantSource.system());
+    wiring = new Wiring(clerk, InstantSource.system(), folder);
+    server = PageServer.start(0, clerk, new Wallet(), wiring);
+  }
+
+  @AfterEach
+  void stop() {
+    server.stop();
+    wiring.close();
+    assertThat(complaints).as("what the browser complained of").isEmpty();
+  }
+
+  private Page opened(BrowserContext context, String path) {
+    Page page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error") && !message.text().contains("status of 422")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    page.navigate(server.address() + path);
+    return page;
+  }
+
+  private static BrowserContext sized(int width, int height, ColorScheme look) {
+    return browser.newContext(
+        new NewContextOptions().setViewportSize(width, height).setColorScheme(look));
+  }
+
+  private void post(Page page, String token, String body) {
+    page.request()
+        .post(
+            server.address() + "api/readings",
+            RequestOptions.create().setHeader("Authorization", "Bearer " + token).setData(body));
+  }
+
+  /// Ties a board by keyboard alone and gives its token.
+  private static String tied(Page page) {
+    page.locator("[name=name]").focus();
+    page.keyboard().type("suction probe");
+    page.keyboard().press("Tab");
+    page.keyboard().type("at the pump");
+    page.keyboard().press("Enter");
+    assertThat(page.locator("#token")).isVisible();
+    return page.locator("#token").innerText();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"360, 740, LIGHT", "1280, 800, DARK"})
+  void aBoardIsTiedByKeyboardAndWhatArrivesIsShownAsItIs(int width, int height, ColorScheme look) {
+    try (BrowserContext context = sized(width, height, look)) {
+      Page page = opened(context, "instruments/tie/post");
+      String token = tied(page);
+      page.keyboard().press("Enter");
+      assertThat(page.locator("h1")).hasText("suction probe");
+      assertThat(page.locator("main")).not().containsText(token);
+      post(page, token, "66.3");
+      assertThat(page.locator(".value b")).hasText("66.3 \u00b0C");
+      post(page, token, "85");
+      assertThat(page.locator("#live")).containsText("1 power-on value of 85 \u00b0C");
+      post(page, token, "overheated <b>twice</b> " + "x".repeat(100));
+      assertThat(page.locator("#live")).containsText("1 garbled");
+      assertFits(page);
+      page.locator("p.back a").click();
+      assertThat(page.locator(".dial .value b")).hasText("85.0 \u00b0C");
+      assertFits(page);
+      page.locator(".dial h2 a").click();
+      page.locator("#loose").click();
+      assertThat(page.locator("#live")).containsText("None is tied yet");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"controller, 360", "table, 1280"})
+  void theFormsFitTheScreenAndAxeFindsNothing(String kind, int width) {
+    try (BrowserContext context = sized(width, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "instruments/tie/" + kind);
+      assertThat(page.locator("[name=name]")).isVisible();
+      assertFits(page);
+    }
+  }
+
+  private static void assertFits(Page page) {
+    int beyond =
+        (Integer)
+            page.evaluate(
+                "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    assertThat(beyond).as("wider than the screen by").isZero();
+    List<Rule> found = new AxeBuilder(page).analyze().getViolations();
+    assertThat(found.stream().map(r -> r.getId() + ": " + r.getNodes()).toList()).isEmpty();
+  }
+
+  @Test
+  void aChipIsSeenChosenAndAFieldThatDoesNotFitIsNamed() throws IOException {
+    Files.createDirectory(folder.resolve("28-0416c2f4a1ff"));
+    try (BrowserContext context = sized(360, 740, ColorScheme.DARK)) {
+      Page page = opened(context, "instruments/tie/chip");
+      page.locator("[name=everySec]").fill("soon");
+      page.locator("[name=name]").fill("grain");
+      page.locator("#look-there").click();
+      page.locator(".sight").click();
+      assertThat(page.locator("[name=number]")).hasValue("28-0416c2f4a1ff");
+      page.locator("button[type=submit]").click();
+      assertThat(page.locator("#state")).containsText("a whole number from 1 to 3600");
+      assertThat(page.locator("[name=everySec]")).isFocused();
+      page.locator("[name=everySec]").fill("1");
+      page.locator("button[type=submit]").click();
+      assertThat(page.locator(".plate")).containsText("28-0416c2f4a1ff: not on the bus");
+      assertFits(page);
+    }
+  }
+}

@@ -61,8 +61,12 @@ public final class Panel implements AutoCloseable {
   /// How every instrument stands, in the order they were tied.
   public synchronized List<Gauge> gauges() {
     return ties.values().stream()
-        .map(tie -> tallies.get(tie.instrument().id()).gauge(tie, line(tie)))
+        .map(tie -> tally(tie.instrument().id()).gauge(tie, line(tie)))
         .toList();
+  }
+
+  private Tally tally(String id) {
+    return tallies.computeIfAbsent(id, _ -> new Tally());
   }
 
   /// How one stands.

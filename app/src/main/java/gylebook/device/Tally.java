@@ -2,6 +2,7 @@ package gylebook.device;
 
 import gylebook.device.Gauge.Counts;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -55,13 +56,10 @@ final class Tally {
   }
 
   private Optional<Duration> gap() {
+    List<Instant> arrivals = recent.stream().map(Heard::received).toList();
     List<Duration> gaps = new ArrayList<>();
-    Heard later = recent.peekFirst();
-    for (Heard one : recent) {
-      if (later != null && one != later) {
-        gaps.add(Duration.between(one.received(), later.received()));
-      }
-      later = one;
+    for (int i = 1; i < arrivals.size(); i++) {
+      gaps.add(Duration.between(arrivals.get(i), arrivals.get(i - 1)));
     }
     gaps.sort(null);
     return gaps.isEmpty() ? Optional.empty() : Optional.of(gaps.get(gaps.size() / 2));

@@ -23,7 +23,7 @@ final class InstrumentPage {
     html.append("<div id=\"live\" data-live=\"/api/instruments\" data-seq=\"%d\">".formatted(seq))
         .append(dials(dials, units))
         .append("</div><section id=\"tie\"><h2>Tie another</h2><ul>");
-    for (TieFields kind : TieFields.values()) {
+    for (TieFields kind : TieFields.ALL) {
       html.append(
           "<li><a href=\"/instruments/tie/%s\">%s</a></li>"
               .formatted(kind.kind(), Html.escaped(kind.words())));

@@ -38,7 +38,7 @@ final class TiePage {
         .append(input(TieFields.Field.maybe("place", "Where it sits", "at the pump's suction")))
         .append(measures());
     kind.fields().forEach(field -> html.append(input(field)));
-    if (kind == TieFields.POST && !boards.isEmpty()) {
+    if (kind.kind().equals("post") && !boards.isEmpty()) {
       html.append(boards(boards));
     }
     html.append("<p>");

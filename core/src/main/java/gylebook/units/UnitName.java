@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 ///   written behind their word (`M2`). `permeabilityM2`, `heatJPerKgK`, `expansionPerK`.
 /// - A scale (`C`, `Plato`) and a bare word (`Frac`) are not multiplied: in `vitaminGC` only `C` is
 ///   the unit. `Min` before another unit is "least", not minutes: `wortMinC` is a temperature.
+///   Below a `Per` a scale is its step and stands last: `bufferMeqPerKgPh` is in meq/(kg pH).
 /// - What follows `From` says where a result comes from: `platoFromSg` is in Plato.
 /// - A name that is nothing but a scale or a bare word counts as well: `ratio`, `plato`; and so
 ///   does one that begins with its unit: `molPerL`.
@@ -61,7 +62,7 @@ public record UnitName(
     List<String> spelled = alone(words);
     int at = spelled.size();
     Deque<Term> last = new ArrayDeque<>();
-    at = take(spelled, at, last);
+    at = takeSteps(spelled, take(spelled, at, last), last);
     if (at > 0 && spelled.get(at - 1).equals(PER) && !last.isEmpty()) {
       Deque<Term> above = new ArrayDeque<>();
       at = take(spelled, at - 1, above);
@@ -87,6 +88,22 @@ public record UnitName(
       into.addFirst(term.get());
       at--;
     }
+    return at;
+  }
+
+  /// A scale that stands alone at the end may be the last word below a `Per`: `PerKgPh`.
+  private static int takeSteps(List<String> words, int end, Deque<Term> last) {
+    if (last.size() != 1 || last.getFirst().word().kind() != UnitWord.Kind.SCALE) {
+      return end;
+    }
+    Deque<Term> below = new ArrayDeque<>();
+    int at = take(words, end, below);
+    boolean plain = below.stream().allMatch(term -> term.word().kind() == UnitWord.Kind.PLAIN);
+    if (below.isEmpty() || !plain || at == 0 || !words.get(at - 1).equals(PER)) {
+      return end;
+    }
+    below.addLast(last.removeFirst());
+    last.addAll(below);
     return at;
   }
 

@@ -97,6 +97,20 @@ class UnitNameTest {
     assertThat(name("vitaminGC").stem()).isEqualTo(List.of("vitamin", "g"));
   }
 
+  @Test
+  void belowAPerAScaleIsItsStep() {
+    assertThat(name("bufferMeqPerKgPh").symbol()).isEqualTo("meq/(kg pH)");
+    assertThat(name("bufferMeqPerKgPh").stem()).isEqualTo(List.of("buffer"));
+    assertThat(name("bufferMeqPerKgPh").exponents())
+        .isEqualTo(Map.of("Meq", 1, "Kg", -1, "Ph", -1));
+    assertThat(name("bufferMeqPerKgPh").unit()).isEmpty();
+    assertThat(name("BUFFER_MEQ_PER_KG_PH").symbol()).isEqualTo("meq/(kg pH)");
+    assertThat(name("saltingPerPlato").symbol()).isEqualTo("1/°P");
+    // What stands between is no unit, so the scale is alone; a bare word never divides.
+    assertThat(name("litresPerBatchC").symbol()).isEqualTo("°C");
+    assertThat(name("steamKgPerSecFactor").symbol()).isEmpty();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -41,8 +41,8 @@ class UnitsAskedTest {
         KpaPerM kPa/m|PaPerM Pa/m|GPerMol g/mol|MlPerMol mL/mol|MlPerL mL/L|MolPerM3 mol/m³
         MmolPerL mmol/L|MmolPerKg mmol/kg|MolPerKg mol/kg|MeqPerL meq/L|MeqPerKg meq/kg
         MeqPerMl meq/mL|MeqPerKgPh meq/(kg_pH)|UsPerCm µS/cm"""
-            .split("[|\n]")) {
-      String[] pair = each.strip().split(" ");
+            .split("[|\n]", -1)) {
+      String[] pair = each.strip().split(" ", -1);
       SPELT.put(pair[0], pair[1].equals("-") ? "" : pair[1].replace('_', ' '));
     }
   }

@@ -53,7 +53,7 @@ public final class ModbusInstruments implements Listening {
   }
 
   /// Every register once. Fails when the line cannot be opened or nobody answers at all.
-  private void round() throws IOException {
+  private void round() throws IOException, InterruptedException {
     Optional<IOException> silence = Optional.empty();
     boolean answered = registers.isEmpty();
     for (ModbusRegister register : registers) {
@@ -74,6 +74,9 @@ public final class ModbusInstruments implements Listening {
         // The answer may still come, and would pass for the next one: the line is opened afresh,
         // which on a serial line begins with waiting until nothing comes any more.
         hangUp();
+        if (Thread.interrupted()) {
+          throw new InterruptedException("closed");
+        }
         silence = Optional.of(failed);
       }
     }

@@ -40,10 +40,12 @@ final class ModbusWire implements ModbusPort {
       SerialSilence.await(serial);
     }
     ModbusWire wire = new ModbusWire(place);
+    CompletionStage<?> connecting = wire.client.connectAsync();
     try {
-      wire.within(wire.client.connectAsync());
+      wire.within(connecting);
     } catch (IOException failed) {
-      wire.close();
+      // What is still connecting cannot be hung up yet, and would stay open for ever.
+      var _ = connecting.whenComplete((_, _) -> wire.client.disconnectAsync());
       throw failed;
     }
     return wire;

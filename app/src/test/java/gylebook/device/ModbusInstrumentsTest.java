@@ -237,6 +237,23 @@ final class ModbusInstrumentsTest {
         .allSatisfy(one -> assertThat(Ear.inside(one)).isCloseTo(66.3, within(1e-9)));
   }
 
+  /// A controller that serves one at a time would be shut for everybody by a line left open.
+  @Test
+  void whoeverIsClosedAtWhateverMomentLeavesNoLineOpen() throws IOException {
+    try (OpenLines lines = new OpenLines()) {
+      for (int i = 0; i < 40; i++) {
+        int before = lines.begun();
+        int stage = i % 3;
+        try (ModbusInstruments _ = listen(tcp(lines.port()), everything(), new Ear())) {
+          Ear.soon().until(() -> stage == 0 || lines.begun() > before);
+          Ear.soon().until(() -> stage < 2 || lines.asked());
+        }
+      }
+      Ear.soon().until(() -> lines.open() == 0);
+      assertThat(lines.begun()).isGreaterThan(20);
+    }
+  }
+
   /// A port that fails once, at the n-th read of a round that has two.
   private record FaultyPort(ModbusPort real, AtomicInteger reads, int n) implements ModbusPort {
     @Override

@@ -66,7 +66,10 @@ public final class Gylebook implements Callable<Integer> {
   private static List<Object> words() {
     Shelf shelf = new Shelf();
     return List.of(
-        new CalcCommand(), new PlanCommand(shelf), new WriteCommand(shelf, new WrittenForms()));
+        new CalcCommand(),
+        new PlanCommand(shelf),
+        new WriteCommand(shelf, new WrittenForms()),
+        new WarmUp());
   }
 
   @Override

@@ -13,7 +13,12 @@ final class Bands {
 
   /// The band of a column; days without a value are left out.
   static Band of(double[] column) {
-    double[] sorted = Arrays.stream(column).filter(Double::isFinite).sorted().toArray();
+    return sorted(Arrays.stream(column).filter(Double::isFinite).toArray());
+  }
+
+  /// The band of a column without gaps, which is put in order.
+  static Band sorted(double[] sorted) {
+    Arrays.sort(sorted);
     if (sorted.length == 0) {
       return new Band(Double.NaN, Double.NaN, Double.NaN);
     }

@@ -9,6 +9,7 @@ import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// Makes the forecast of an ensemble: milestones, figures, guards, lines.
 @AnyUnit("columns of every quantity")
@@ -29,10 +30,8 @@ final class Forecasting {
             .filter(outcome -> outcome != Outcome.GAVE_UP)
             .map(outcome -> figure(outcome, ensemble.outcome(outcome), movers))
             .toList();
-    List<Trace> traces = new ArrayList<>();
-    for (DayLog.Line line : DayLog.Line.values()) {
-      traces.add(trace(line, ensemble));
-    }
+    List<Trace> traces =
+        Arrays.stream(DayLog.Line.values()).map(line -> trace(line, ensemble)).toList();
     return new Forecast(
         Engine.REVISION,
         seed,
@@ -84,25 +83,31 @@ final class Forecasting {
     double[] low = new double[points];
     double[] middle = new double[points];
     double[] high = new double[points];
-    double[] column = new double[days.size()];
-    for (int t = 0; t < points; t++) {
-      for (int d = 0; d < column.length; d++) {
-        column[d] = days.get(d)[t];
-      }
-      // After half the days have ended, what is left is no picture of the day any more.
-      Band band = running(column) ? Bands.of(column) : ENDED;
-      low[t] = band.low();
-      middle[t] = band.middle();
-      high[t] = band.high();
-    }
+    // Each moment is a matter of its own, so they are the same in any order.
+    IntStream.range(0, points)
+        .parallel()
+        .forEach(
+            t -> {
+              Band band = atMoment(days, t);
+              low[t] = band.low();
+              middle[t] = band.middle();
+              high[t] = band.high();
+            });
     List<double[]> single =
         days.stream().limit(SINGLE_DAYS).map(one -> Arrays.copyOf(one, points)).toList();
     return new Trace(key(line), low, middle, high, single);
   }
 
-  private static boolean running(double[] column) {
-    long finite = Arrays.stream(column).filter(Double::isFinite).count();
-    return 2 * finite >= column.length;
+  private static Band atMoment(List<double[]> days, int moment) {
+    double[] column = new double[days.size()];
+    int running = 0;
+    for (double[] day : days) {
+      if (Double.isFinite(day[moment])) {
+        column[running++] = day[moment];
+      }
+    }
+    // After half the days have ended, what is left is no picture of the day any more.
+    return 2 * running >= column.length ? Bands.sorted(Arrays.copyOf(column, running)) : ENDED;
   }
 
   /// Points up to the end of the longest day.

@@ -5,6 +5,7 @@ module gylebook.core {
   requires hipparchus.optim;
 
   exports gylebook.brewday;
+  exports gylebook.estimate;
   exports gylebook.journal;
   exports gylebook.plan;
   exports gylebook.recipe;

@@ -25,6 +25,7 @@ import gylebook.science.CarbonDioxide;
 import gylebook.science.CarbonateWater;
 import gylebook.science.Carbonation;
 import gylebook.science.CarbonationTime;
+import gylebook.science.ChiSquareGate;
 import gylebook.science.Chiller;
 import gylebook.science.ChipThermometer;
 import gylebook.science.Circuit;
@@ -84,6 +85,7 @@ import gylebook.science.PotentialExtract;
 import gylebook.science.Pt100;
 import gylebook.science.Purge;
 import gylebook.science.Radiation;
+import gylebook.science.RateLearning;
 import gylebook.science.RefractometerRegression;
 import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
@@ -91,6 +93,7 @@ import gylebook.science.RoomGas;
 import gylebook.science.Salt;
 import gylebook.science.Sanitiser;
 import gylebook.science.Saturation;
+import gylebook.science.ScalarKalman;
 import gylebook.science.Scald;
 import gylebook.science.SealedPackage;
 import gylebook.science.SensorLag;
@@ -145,6 +148,7 @@ final class Phenomena {
     CarbonateWater.class,
     Carbonation.class,
     CarbonationTime.class,
+    ChiSquareGate.class,
     Chiller.class,
     ChipThermometer.class,
     Circuit.class,
@@ -204,6 +208,7 @@ final class Phenomena {
     Pt100.class,
     Purge.class,
     Radiation.class,
+    RateLearning.class,
     RefractometerRegression.class,
     RelayTest.class,
     ResidualAlkalinity.class,
@@ -211,6 +216,7 @@ final class Phenomena {
     Salt.class,
     Sanitiser.class,
     Saturation.class,
+    ScalarKalman.class,
     Scald.class,
     SealedPackage.class,
     SensorLag.class,

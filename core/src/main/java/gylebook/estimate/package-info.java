@@ -3,7 +3,10 @@
 ///
 /// Knows: ensemble filters, instruments with bias, gain and lag, discrete doubts, tests that would
 /// settle them. It moves nothing by itself: the simulator moves the brew, the readings correct it.
-/// It must not know journals, pages, devices, clocks or who typed a reading.
+/// It must not know journals, pages, devices, clocks or who typed a reading. Front door:
+/// [gylebook.estimate.Belief] takes a [gylebook.estimate.Reading] and gives a
+/// [gylebook.estimate.Weighed]; [gylebook.estimate.Witnesses] says which instrument to trust;
+/// [gylebook.estimate.Suspicion] weighs what may be wrong with the day.
 @NullMarked
 package gylebook.estimate;
 

@@ -32,6 +32,7 @@ public final class BrewState {
   double stubC;
   double probeC;
   double integralFrac;
+  final double[] gaugeC = new double[Gauge.MOST];
   boolean boiling;
   boolean bagIn;
 
@@ -67,6 +68,7 @@ public final class BrewState {
   double loopDoseMin;
   double chillWaterKg;
   double dutyFrac;
+  double dutySec;
 
   /// How many additions of hops one gyle can have.
   static final int MOST_HOPS = 24;

@@ -31,6 +31,8 @@ public final class DayLog {
   }
 
   static final int MOST_MILESTONES = 64;
+  static final int EXTREMES = 11;
+  static final int GRAIN_MEAN_ROW = 8;
 
   private final List<String> keys = new ArrayList<>();
   private final double[][] rows = new double[MOST_MILESTONES][Column.values().length];
@@ -109,6 +111,61 @@ public final class DayLog {
       }
       written++;
     }
+  }
+
+  /// How many numbers a kept log has.
+  static int keptCount(int milestones) {
+    return milestones * Column.values().length + EXTREMES;
+  }
+
+  /// Lays the log down into one column of a table, extremes first.
+  void keep(double[][] table, int column) {
+    double[] extremes = {
+      elementCoverM,
+      highestM,
+      doughInM,
+      breakM,
+      suctionM,
+      drainC,
+      bagKg,
+      drippedKg,
+      grainMeanC,
+      grainMeanSec,
+      gaveUp ? 1 : 0
+    };
+    for (int i = 0; i < EXTREMES; i++) {
+      table[i][column] = extremes[i];
+    }
+    int columns = Column.values().length;
+    for (int i = 0; i < milestones; i++) {
+      for (int k = 0; k < columns; k++) {
+        table[EXTREMES + i * columns + k][column] = rows[i][k];
+      }
+    }
+  }
+
+  /// Takes up a log that was laid down; lines start anew at this time.
+  void takeUp(double[][] table, int column, List<String> passed, double clockSec) {
+    elementCoverM = table[0][column];
+    highestM = table[1][column];
+    doughInM = table[2][column];
+    breakM = table[3][column];
+    suctionM = table[4][column];
+    drainC = table[5][column];
+    bagKg = table[6][column];
+    drippedKg = table[7][column];
+    grainMeanC = table[8][column];
+    grainMeanSec = table[9][column];
+    gaveUp = table[10][column] > 0;
+    int columns = Column.values().length;
+    keys.addAll(passed);
+    milestones = passed.size();
+    for (int i = 0; i < milestones; i++) {
+      for (int k = 0; k < columns; k++) {
+        rows[i][k] = table[EXTREMES + i * columns + k][column];
+      }
+    }
+    written = gridSec > 0 ? (int) Math.ceil(clockSec / gridSec - 1e-9) : 0;
   }
 
   boolean keepsLines() {

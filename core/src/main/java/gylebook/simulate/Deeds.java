@@ -2,6 +2,7 @@ package gylebook.simulate;
 
 import gylebook.science.MaltHeat;
 import gylebook.science.WortDensity;
+import java.util.Arrays;
 
 /// What is done in a moment: masses and heat are mixed, and the accounts are kept.
 final class Deeds {
@@ -34,6 +35,7 @@ final class Deeds {
     state.hoseC = liquorC;
     state.stubC = liquorC;
     state.probeC = liquorC;
+    Arrays.fill(state.gaugeC, liquorC);
   }
 
   private void doughIn(Action.DoughIn malt, BrewState state, Member member) {

@@ -5,6 +5,7 @@ import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /// Hands out the uncertain numbers of one member after another, and remembers their names.
 ///
@@ -19,6 +20,8 @@ public final class Doubts {
   private double[] drawn = new double[128];
   private int member = -1;
   private int asked;
+  private double @Nullable [][] given;
+  private final List<Integer> places = new ArrayList<>();
 
   /// Draws from one seed.
   public Doubts(long seed) {
@@ -29,6 +32,11 @@ public final class Doubts {
   public void turnTo(int newMember) {
     member = newMember;
     asked = 0;
+  }
+
+  /// Hands out these from now on instead of drawing: a row a doubtful number, a column a member.
+  void give(double[][] draws) {
+    given = draws;
   }
 
   /// The member's value of a parameter.
@@ -58,7 +66,10 @@ public final class Doubts {
     } else if (!names.get(index).equals(name)) {
       throw new IllegalStateException("asked for " + name + " where " + names.get(index) + " came");
     }
-    double z = member < 0 || !hasDoubt ? 0 : Luck.z(streams[index], member);
+    double z = 0;
+    if (member >= 0 && hasDoubt) {
+      z = given == null ? Luck.z(streams[index], member) : given[places.get(index)][member];
+    }
     drawn[index] = z;
     return z;
   }
@@ -70,6 +81,7 @@ public final class Doubts {
     }
     streams[names.size()] = Luck.stream(seed, name);
     names.add(name);
+    places.add((int) doubtful.stream().filter(each -> each).count());
     doubtful.add(hasDoubt);
   }
 

@@ -67,6 +67,16 @@ public record Leg(
     record RunOff() implements Until {}
   }
 
+  /// The same leg with another end.
+  public Leg until(Until newUntil, double newMostSec) {
+    return new Leg(key, drive, pump, lidOn, stirred, chilling, runOff, newUntil, newMostSec);
+  }
+
+  /// The same leg with other things switched on.
+  public Leg switched(Drive newDrive, Pump newPump, boolean newLidOn) {
+    return new Leg(key, newDrive, newPump, newLidOn, stirred, chilling, runOff, until, mostSec);
+  }
+
   /// A leg with the element off and nothing running.
   public static Leg idle(String key, double holdSec) {
     return new Leg(

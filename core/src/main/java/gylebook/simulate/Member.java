@@ -15,6 +15,7 @@ import gylebook.science.Atmosphere;
 import gylebook.science.BoilingRise;
 import gylebook.science.LatentHeat;
 import gylebook.science.Saturation;
+import java.util.List;
 
 /// One rig of the ensemble: what its numbers are in this member, reckoned out for the inner loop.
 ///
@@ -79,6 +80,10 @@ public final class Member {
   double integralSec;
   double trackingSec;
 
+  int gaugeCount;
+  final Probe.Place[] gaugePlace = new Probe.Place[Gauge.MOST];
+  final double[] gaugeLagSec = new double[Gauge.MOST];
+
   Chiller.Kind chiller = Chiller.Kind.NONE;
   double chillHotKPerW;
   double chillColdKPerW;
@@ -108,6 +113,16 @@ public final class Member {
     chiller(rig.chiller(), doubts);
     working(rig.working(), doubts);
     surfaceLoss.reckon(this);
+  }
+
+  /// Reads the member's numbers of thermometers that steer nothing.
+  void read(List<Gauge> gauges, Doubts doubts) {
+    gaugeCount = gauges.size();
+    for (int i = 0; i < gaugeCount; i++) {
+      Gauge gauge = gauges.get(i);
+      gaugePlace[i] = gauge.place();
+      gaugeLagSec[i] = doubts.of("gauge." + gauge.name() + ".lagSec", gauge.lagSec());
+    }
   }
 
   private void site(Site site, Doubts doubts) {
@@ -183,11 +198,15 @@ public final class Member {
   }
 
   private void probe(Rig rig, Doubts doubts) {
-    Probe steering =
-        rig.probes().stream().filter(Probe::steers).findFirst().orElseGet(Member::handHeld);
+    Probe steering = steering(rig);
     place = steering.place();
     probeLagSec = doubts.of("probe.lagSec", steering.lagSec());
     probeBiasK = doubts.of("probe.biasK", steering.biasK());
+  }
+
+  /// The thermometer that steers.
+  static Probe steering(Rig rig) {
+    return rig.probes().stream().filter(Probe::steers).findFirst().orElseGet(Member::handHeld);
   }
 
   /// Who has no controller reads a thermometer in the kettle and sets the duty by hand.

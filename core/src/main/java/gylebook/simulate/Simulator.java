@@ -59,12 +59,24 @@ public final class Simulator {
       BrewState ofState,
       DayLog toLog,
       boolean withLines) {
+    takeUp(ofMember, ofState, toLog);
+    log.clear(withLines);
+    goOn(actions);
+  }
+
+  /// Takes up a brew where it stands, whatever happened before.
+  void takeUp(Member ofMember, BrewState ofState, DayLog toLog) {
     member = ofMember;
     state = ofState;
     log = toLog;
     steps = 0;
     thermal.turnTo(member);
-    log.clear(withLines);
+    flows.weigh(state, member);
+    Look.at(state, member, flows, lineToNumber);
+  }
+
+  /// Goes on with these actions from where the brew stands.
+  void goOn(Iterable<Action> actions) {
     for (Action action : actions) {
       switch (action) {
         case Leg leg -> leg(leg);
@@ -78,7 +90,7 @@ public final class Simulator {
     return steps;
   }
 
-  private void deed(Action.Deed deed) {
+  void deed(Action.Deed deed) {
     if (deed instanceof Action.BagOut) {
       flows.weigh(state, member);
       log.bagKg = state.solidsKg() + flows.bedKg;
@@ -94,6 +106,22 @@ public final class Simulator {
   }
 
   private void leg(Leg leg) {
+    boolean ended = stretch(leg);
+    if ((!ended && !(leg.until() instanceof Leg.Until.After)) || boiledDry()) {
+      log.gaveUp = true;
+      log.gaveUpAt = log.gaveUpAt.isEmpty() ? leg.key() : log.gaveUpAt;
+    }
+    milestone(leg.key());
+  }
+
+  /// Notes a milestone where the brew stands.
+  void milestone(String key) {
+    flows.weigh(state, member);
+    log.milestone(key, state, member, flows);
+  }
+
+  /// Runs a leg, or what is left of it, and notes nothing; whether what ends it was reached.
+  boolean stretch(Leg leg) {
     double startSec = state.clockSec;
     double endSec = startSec + mostSec(leg);
     refresh(leg, true);
@@ -112,12 +140,7 @@ public final class Simulator {
         stepSec = FIRST_SEC;
       }
     }
-    if ((!ended && !(leg.until() instanceof Leg.Until.After)) || boiledDry()) {
-      log.gaveUp = true;
-      log.gaveUpAt = log.gaveUpAt.isEmpty() ? leg.key() : log.gaveUpAt;
-    }
-    flows.weigh(state, member);
-    log.milestone(leg.key(), state, member, flows);
+    return ended;
   }
 
   /// A syrup is no wort any more: the day is given up before the formulas leave their range.
@@ -239,6 +262,7 @@ public final class Simulator {
       Casting.runOff(state, member, flows, stepSec);
     }
     state.clockSec = startSec + stepSec;
+    Gauge.follow(state, member, before, stepSec);
     watch(leg);
     if (log.keepsLines()) {
       Look.at(state, member, flows, lineToNumber);

@@ -128,6 +128,7 @@ final class Thermal {
     double kettleMeanC = (at.kettle + state.kettleC) / 2;
     double hoseMeanC = (at.hose + state.hoseC) / 2;
     state.dutyFrac = (dutyStartFrac + dutyEndFrac) / 2;
+    state.dutySec += state.dutyFrac * stepSec;
     state.elementJ += state.dutyFrac * member.elementW * stepSec;
     state.wallLossJ += member.wallWPerK * (wallMeanC - member.roomC) * stepSec;
     state.surfaceLossJ += (surfaceW(topStartC) + surfaceW(topEndC)) / 2 * stepSec;

@@ -41,7 +41,7 @@ final class Particles {
   }
 
   /// Weights from logarithms of likelihoods, safe against underflow; they sum to 1.
-  static double[] normalised(double[] logRatio) {
+  static double[] shareFrac(double[] logRatio) {
     double most = Double.NEGATIVE_INFINITY;
     for (double each : logRatio) {
       most = Math.max(most, each);

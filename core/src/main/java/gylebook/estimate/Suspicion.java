@@ -64,7 +64,7 @@ public final class Suspicion {
     for (int i = 0; i < logRatio.length; i++) {
       logRatio[i] = beliefs.get(i).logLikelihood() + Math.log(suppositions.get(i).priorNumber());
     }
-    double[] shareFrac = Particles.normalised(logRatio);
+    double[] shareFrac = Particles.shareFrac(logRatio);
     List<Share> shares = new ArrayList<>();
     for (int i = 0; i < shareFrac.length; i++) {
       shares.add(new Share(suppositions.get(i), shareFrac[i]));

@@ -88,7 +88,7 @@ class WitnessesTest {
   }
 
   @Test
-  void testsWorthDoingComeBestFirstAndOnlyIfTheyTellSomething() {
+  void whatIsWorthDoingComesBestFirstAndTellsSomething() {
     List<Witness.WorthDoing> worth = Witnesses.worthDoing(mashed(Rehearsal.NONE));
     assertThat(worth).isNotEmpty();
     assertThat(worth)

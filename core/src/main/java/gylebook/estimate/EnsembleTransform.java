@@ -18,17 +18,16 @@ import org.hipparchus.linear.RealVector;
 final class EnsembleTransform {
   private EnsembleTransform() {}
 
-  /// Independent readings of linear combinations.
-  ///
-  /// @param observes one row a reading: its weights on the state's rows
-  /// @param read what was read
-  /// @param noise2 the readings' variances
-  record Readings(double[][] observes, double[] read, double[] noise2) {}
-
   /// `Pt = [(N-1) I + Y' R^-1 Y]^-1`, `w = Pt Y' R^-1 (y - Hx)`, `W = [(N-1) Pt]^(1/2)`, `x + A (w
   /// + W)`.
+  ///
+  /// @param rows the state, a row a quantity
+  /// @param observing one row a reading: its weights on the state's rows
+  /// @param read what was read
+  /// @param noise2 the readings' variances
   @Source(key = "hunt-2007", at = "section 2.3", trust = Trust.MEMORY)
-  static double[][] corrected(double[][] rows, Readings readings) {
+  static double[][] corrected(
+      double[][] rows, double[][] observing, double[] read, double[] noise2) {
     int members = rows[0].length;
     double[] means = new double[rows.length];
     RealMatrix anomalies = new Array2DRowRealMatrix(rows.length, members);
@@ -38,13 +37,13 @@ final class EnsembleTransform {
         anomalies.setEntry(i, j, rows[i][j] - means[i]);
       }
     }
-    RealMatrix observes = new Array2DRowRealMatrix(readings.observes());
+    RealMatrix observes = new Array2DRowRealMatrix(observing);
     RealMatrix seen = observes.multiply(anomalies);
     RealVector miss =
-        new ArrayRealVector(readings.read()).subtract(observes.operate(new ArrayRealVector(means)));
+        new ArrayRealVector(read).subtract(observes.operate(new ArrayRealVector(means)));
     RealMatrix weighed = seen.transpose();
-    for (int k = 0; k < readings.noise2().length; k++) {
-      weighed.setColumnVector(k, weighed.getColumnVector(k).mapDivide(readings.noise2()[k]));
+    for (int k = 0; k < noise2.length; k++) {
+      weighed.setColumnVector(k, weighed.getColumnVector(k).mapDivide(noise2[k]));
     }
     RealMatrix inverse =
         weighed

@@ -119,12 +119,12 @@ final class Traits {
   private double[] felt(Twins twins, Instrument instrument, Probe.Place place) {
     return switch (instrument.role()) {
       case STAYS -> twins.gauge(stayingIndex(instrument));
-      case STEERS -> unbiased(twins, instrument);
+      case STEERS -> unbiased(twins);
       case CARRIED -> twins.sees(sight(place));
     };
   }
 
-  private static double[] unbiased(Twins twins, Instrument instrument) {
+  private static double[] unbiased(Twins twins) {
     double[] shown = twins.sees(Sight.READ_C);
     boolean doubtful = twins.doubts().contains("probe.biasK");
     Parameter bias = twins.probeBias();

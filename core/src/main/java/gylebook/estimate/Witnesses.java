@@ -40,7 +40,19 @@ public final class Witnesses {
   }
 
   /// What a test would show in each twin, and how it would scatter.
-  private record Trial(CheapTest test, String instrument, double[] shows, double noise) {}
+  private static final class Trial {
+    final CheapTest test;
+    final String instrument;
+    final double[] shows;
+    final double noise;
+
+    Trial(CheapTest test, String instrument, double[] shows, double noise) {
+      this.test = test;
+      this.instrument = instrument;
+      this.shows = shows;
+      this.noise = noise;
+    }
+  }
 
   /// One verdict an instrument.
   public static List<Witness> of(Belief belief) {
@@ -122,7 +134,7 @@ public final class Witnesses {
     for (Trial trial : trials) {
       double left = leftRatio(doubted, own2, trial);
       if (left <= WORTH_RATIO) {
-        ranked.add(new Witness.WorthDoing(trial.test(), trial.instrument(), left));
+        ranked.add(new Witness.WorthDoing(trial.test, trial.instrument, left));
       }
     }
     ranked.sort(
@@ -133,14 +145,14 @@ public final class Witnesses {
 
   /// `sqrt(1 - cov^2/(v (s + r)))`, chance correlations left out.
   private static double leftRatio(double[] doubted, double own2, Trial trial) {
-    double shown2 = SquareRootFilter.variance(trial.shows(), SquareRootFilter.mean(trial.shows()));
+    double shown2 = SquareRootFilter.variance(trial.shows, SquareRootFilter.mean(trial.shows));
     if (!(own2 > 0) || !(shown2 > 0)) {
       return 1;
     }
-    double cross = SquareRootFilter.covariance(doubted, trial.shows());
+    double cross = SquareRootFilter.covariance(doubted, trial.shows);
     double rho2 = cross * cross / (own2 * shown2);
     double followed = SquareRootFilter.dampedRatio(rho2, doubted.length) * rho2;
-    double told = shown2 / (shown2 + trial.noise() * trial.noise());
+    double told = shown2 / (shown2 + trial.noise * trial.noise);
     return Math.sqrt(Math.max(0, 1 - followed * told));
   }
 

@@ -72,14 +72,13 @@ final class Hand {
 
   double looks(Sight sight) {
     return switch (sight) {
-      case READ_C -> state.probeC + member.probeBiasK;
       case BOILS_C -> member.boilsC(state.extractFrac());
       case HOT_L -> Views.hotL(state, member);
       case COLD_L -> Views.coldL(state);
       case WORT_PLATO -> strength();
       case MIXED_PLATO -> Views.PLATO_PER_FRAC * state.extractFrac();
       case FLOW_L_PER_SEC -> member.mashLPerSec;
-      case WORT_C, GRAIN_C, SUCTION_C, RETURN_C, DUTY_FRAC, DUTY_SEC ->
+      case READ_C, WORT_C, GRAIN_C, SUCTION_C, RETURN_C, DUTY_FRAC, DUTY_SEC ->
           throw new IllegalArgumentException("A row of its own: " + sight);
     };
   }

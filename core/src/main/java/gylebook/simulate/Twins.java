@@ -240,8 +240,17 @@ public final class Twins {
       case RETURN_C -> columns.row("hoseC").clone();
       case DUTY_FRAC -> columns.row("dutyFrac").clone();
       case DUTY_SEC -> columns.row("dutySec").clone();
-      case READ_C, BOILS_C, HOT_L, COLD_L, WORT_PLATO, MIXED_PLATO, FLOW_L_PER_SEC -> looked(sight);
+      case READ_C -> shown();
+      case BOILS_C, HOT_L, COLD_L, WORT_PLATO, MIXED_PLATO, FLOW_L_PER_SEC -> looked(sight);
     };
+  }
+
+  private double[] shown() {
+    int index = columns.doubts.indexOf("probe.biasK");
+    double[] seen = columns.row("probeC").clone();
+    Parameter bias = probeBias();
+    Arrays.setAll(seen, j -> seen[j] + bias.at(index < 0 ? 0 : columns.draws[index][j]));
+    return seen;
   }
 
   private double[] grain() {

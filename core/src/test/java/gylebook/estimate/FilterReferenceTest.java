@@ -24,16 +24,14 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/// The filters against the table (section G of rig.csv: computed there by another
-/// program, each row with its source), and against the Kalman filter by matrices.
+/// The filters against the table (section G of rig.csv: computed there by another program, each row
+/// with its source), and against the Kalman filter by matrices.
 public class FilterReferenceTest {
   @TestFactory
   Stream<DynamicTest> everyRowOfTheFiltersIsAnswered() {
     return checks()
         .tests(
-            ReferenceRows.of("rig.csv").stream()
-                .filter(row -> row.id().charAt(0) == 'G')
-                .toList());
+            ReferenceRows.of("rig.csv").stream().filter(row -> row.id().charAt(0) == 'G').toList());
   }
 
   /// What answers these rows.
@@ -70,7 +68,7 @@ public class FilterReferenceTest {
 
   /// The numbers of a text before its first semicolon.
   private static double[] numbers(String text) {
-    Matcher found = Pattern.compile("-?[0-9]+(?:\\.[0-9]+)?").matcher(text.split(";")[0]);
+    Matcher found = Pattern.compile("-?[0-9]+(?:\\.[0-9]+)?").matcher(text.split(";", -1)[0]);
     List<Double> all = new ArrayList<>();
     while (found.find()) {
       all.add(Double.parseDouble(found.group()));
@@ -108,10 +106,9 @@ public class FilterReferenceTest {
     double[][] after =
         EnsembleTransform.corrected(
             rows,
-            new EnsembleTransform.Readings(
-                new double[][] {{1, 1}},
-                new double[] {row.number("y")},
-                new double[] {row.number("R")}));
+            new double[][] {{1, 1}},
+            new double[] {row.number("y")},
+            new double[] {row.number("R")});
     return SquareRootFilter.covariance(after[0], after[0]);
   }
 
@@ -150,9 +147,7 @@ public class FilterReferenceTest {
           double[][] before = {rows[0].clone(), rows[1].clone(), rows[2].clone()};
           double[][] transformed =
               EnsembleTransform.corrected(
-                  rows,
-                  new EnsembleTransform.Readings(
-                      new double[][] {{1, 0.5, 0}}, new double[] {0.7}, new double[] {0.3}));
+                  rows, new double[][] {{1, 0.5, 0}}, new double[] {0.7}, new double[] {0.3});
           double[] seen = new double[12];
           Arrays.setAll(seen, j -> rows[0][j] + 0.5 * rows[1][j]);
           SquareRootFilter.Met met = SquareRootFilter.met(seen, 0.7, 0.3);

@@ -14,6 +14,7 @@ import gylebook.simulate.Settings;
 import gylebook.simulate.Sight;
 import gylebook.simulate.Twins;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,7 +68,11 @@ final class Rehearsal {
   record Stated(String of, Held held, double came) {}
 
   /// Three forecasts of one thing and what came.
-  record Scored(String of, double[] belief, double[] plan, double faceValue, double came) {}
+  record Scored(String of, List<Double> belief, List<Double> plan, double faceValue, double came) {}
+
+  private static List<Double> listed(double[] column) {
+    return Arrays.stream(column).boxed().toList();
+  }
 
   final List<Stated> stated = new ArrayList<>();
   final List<Scored> scored = new ArrayList<>();
@@ -303,8 +308,8 @@ final class Rehearsal {
       scored.add(
           new Scored(
               when + " " + SCORED.get(i).key(),
-              columns[i],
-              plan[i],
+              listed(columns[i]),
+              listed(plan[i]),
               face[i],
               came.outcome(SCORED.get(i))[0]));
     }

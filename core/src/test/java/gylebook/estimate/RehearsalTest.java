@@ -28,8 +28,8 @@ class RehearsalTest {
     return days;
   }
 
-  private static void say(String form, Object... what) {
-    REPORT.append(String.format(Locale.ROOT, form, what)).append(System.lineSeparator());
+  private static void say(String line) {
+    REPORT.append(line).append(System.lineSeparator());
   }
 
   private static final StringBuilder REPORT = new StringBuilder();
@@ -38,7 +38,7 @@ class RehearsalTest {
   /// range 85 to 95 % is asked of two hundred days, 80 to 100 % of twenty.
   @Test
   void rangesHoldTheTruthSurprisesAreHonestAndReadingsBeatThePlanAndTheLastReading() {
-    say("rehearsals: seeds 1 to %d, %d twins", DAYS, TWINS);
+    say(String.format(Locale.ROOT, "rehearsals: seeds 1 to %d, %d twins", DAYS, TWINS));
     List<Rehearsal> days = days();
     Map<String, double[]> held = new TreeMap<>();
     days.forEach(
@@ -76,9 +76,13 @@ class RehearsalTest {
   private static void score(Map<String, double[]> scores, Rehearsal.Scored each) {
     double[] sums = scores.computeIfAbsent(each.of(), key -> new double[4]);
     sums[0]++;
-    sums[1] += ForecastScore.ensembleNumber(each.belief(), each.came());
-    sums[2] += ForecastScore.ensembleNumber(each.plan(), each.came());
+    sums[1] += ForecastScore.membersNumber(column(each.belief()), each.came());
+    sums[2] += ForecastScore.membersNumber(column(each.plan()), each.came());
     sums[3] += Math.abs(each.faceValue() - each.came());
+  }
+
+  private static double[] column(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   private static void print(
@@ -86,26 +90,38 @@ class RehearsalTest {
     held.forEach(
         (of, sums) ->
             say(
-                "90 %% range of %s held %.0f of %.0f = %.3f; rms error/spread %.2f",
-                of, sums[1], sums[0], sums[1] / sums[0], Math.sqrt(sums[2] / sums[0])));
+                String.format(
+                    Locale.ROOT,
+                    "90 %% range of %s held %.0f of %.0f = %.3f; rms error/spread %.2f",
+                    of,
+                    sums[1],
+                    sums[0],
+                    sums[1] / sums[0],
+                    Math.sqrt(sums[2] / sums[0]))));
     say(
-        "mean squared surprise of %.0f readings %.3f, set aside %.0f",
-        surprises[0], surprises[1] / surprises[0], surprises[2]);
+        String.format(
+            Locale.ROOT,
+            "mean squared surprise of %.0f readings %.3f, set aside %.0f",
+            surprises[0],
+            surprises[1] / surprises[0],
+            surprises[2]));
     scores.forEach(
         (of, sums) ->
             say(
-                "score of %s: belief %.3f, plan %.3f (factor %.2f), last reading %.3f (%.2f)",
-                of,
-                sums[1] / sums[0],
-                sums[2] / sums[0],
-                sums[2] / sums[1],
-                sums[3] / sums[0],
-                sums[3] / sums[1]));
+                String.format(
+                    Locale.ROOT,
+                    "score of %s: belief %.3f, plan %.3f (factor %.2f), last reading %.3f (%.2f)",
+                    of,
+                    sums[1] / sums[0],
+                    sums[2] / sums[0],
+                    sums[2] / sums[1],
+                    sums[3] / sums[0],
+                    sums[3] / sums[1])));
     System.out.print(REPORT);
   }
 
   private static void covers(String of, double shareFrac) {
-    assertThat(shareFrac).as(of).isBetween(LONG ? 0.85 : 0.80, LONG ? 0.97 : 1.0);
+    assertThat(shareFrac).as(of).isBetween(LONG ? 0.85 : 0.80, LONG ? 0.95 : 1.0);
   }
 
   /// Bounds for as many independent surprises as there are days times instruments: within a day the

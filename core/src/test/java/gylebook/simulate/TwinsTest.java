@@ -64,7 +64,9 @@ class TwinsTest {
     Ahead legs = inStretches(1e9);
     Ensemble through = through(1);
     for (Outcome outcome : Outcome.values()) {
-      assertThat(legs.outcome(outcome)[0]).as(outcome.key()).isEqualTo(through.outcome(outcome)[0]);
+      assertThat(new double[] {legs.outcome(outcome)[0]})
+          .as(outcome.key())
+          .isEqualTo(new double[] {through.outcome(outcome)[0]});
     }
   }
 

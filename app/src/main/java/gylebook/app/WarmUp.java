@@ -28,9 +28,12 @@ final class WarmUp implements Runnable {
       try (DiskJournal journal = DiskJournal.open(book)) {
         Desk clerk = new Clerk(journal, InstantSource.system());
         Serve.invent(clerk, new Wallet());
-        PageServer server = PageServer.start(0, clerk, new Wallet());
-        look(server.address());
-        server.stop();
+        // No instrument is tied to a book that is thrown away.
+        try (Wiring wiring = new Wiring(clerk, InstantSource.system(), folder)) {
+          PageServer server = PageServer.start(0, clerk, new Wallet(), wiring);
+          look(server.address());
+          server.stop();
+        }
       } finally {
         emptied(folder);
       }

@@ -2,6 +2,7 @@ package gylebook.app;
 
 import gylebook.terminal.CalcCommand;
 import gylebook.terminal.PlanCommand;
+import gylebook.terminal.RehearseCommand;
 import gylebook.terminal.WriteCommand;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -69,6 +70,7 @@ public final class Gylebook implements Callable<Integer> {
         new CalcCommand(),
         new PlanCommand(shelf),
         new WriteCommand(shelf, new WrittenForms()),
+        new RehearseCommand(shelf, System.in),
         new WarmUp());
   }
 

@@ -75,7 +75,7 @@ public enum Supposition {
     return leg.switched(new Leg.Drive.ByHand(dutyFrac), leg.pump(), leg.lidOn());
   }
 
-  private static BrewDay elsewhere(BrewDay day) {
+  static BrewDay elsewhere(BrewDay day) {
     Rig rig = day.rig();
     Site site = rig.site();
     Parameter told = site.altitudeM();

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 
 /// One day of a hidden truth with another geometry, told to a belief reading by reading.
 ///
-/// The truth is a brew of the same simulator on [OtherRig], with numbers drawn from its own seed;
+/// The truth is a brew of the same simulator on [HiddenRig], with numbers drawn from its own seed;
 /// what differs from the belief is geometry, numbers, instruments and their scatter, not the
 /// equations. The belief is told: the logged duty of each stretch, when legs ended, readings.
 final class Rehearsal {
@@ -119,7 +119,7 @@ final class Rehearsal {
           nominal.outcome(Outcome.BOILS_AT)[0]
         };
     BrewDay hidden =
-        fault.day(new BrewDay(day.recipe(), OtherRig.of(day.rig(), random), day.settings()));
+        fault.day(new BrewDay(day.recipe(), HiddenRig.of(day.rig(), random), day.settings()));
     truth = Twins.atStart(hidden, Traits.gauges(kit), 1000 + seed, 1);
     real = Traits.drawn(kit, 1000 + seed, 1);
     dialHighK = fault.dialK();

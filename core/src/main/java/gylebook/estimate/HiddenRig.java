@@ -5,15 +5,17 @@ import gylebook.rig.Kettle;
 import gylebook.rig.Loop;
 import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
+import gylebook.units.AnyUnit;
 import java.util.random.RandomGenerator;
 
 /// The rig of a hidden truth: never the geometry that the belief knows. Vessel, steel, wall, bag
 /// and bed are scattered by more than their doubts say, the hose by what nobody doubts.
-final class OtherRig {
+@AnyUnit("scatters numbers of every unit")
+final class HiddenRig {
   private static final double SCATTER_RATIO = 0.15;
   private static final double SIZE_RATIO = 0.03;
 
-  private OtherRig() {}
+  private HiddenRig() {}
 
   static Rig of(Rig rig, RandomGenerator random) {
     return new Rig(

@@ -115,11 +115,22 @@ document.addEventListener("click", async (event) => {
     }
     say("Taken into the form.");
     form.elements.namedItem("name").focus();
+  } else if (at.classList.contains("act")) {
+    const answer = await post("/api/rehearsal/act", { line: at.dataset.line });
+    say(answer.ok ? `${at.textContent}.` : sentence(answer.said), !answer.ok);
   } else if (at.id === "loose") {
     const answer = await post("/api/instruments/loose", { name: at.dataset.name });
     if (answer.ok) location.assign("/instruments");
     else say(sentence(answer.said), true);
   }
+});
+
+const rehearsal = document.getElementById("rehearse-form");
+rehearsal?.addEventListener("submit", async (event) => {
+  event.preventDefault();
+  const asked = Object.fromEntries(new FormData(rehearsal).entries());
+  const answer = await post("/api/rehearsal", asked);
+  say(answer.ok ? "It begins." : sentence(answer.said), !answer.ok);
 });
 
 if (form) {

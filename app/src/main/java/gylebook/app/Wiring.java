@@ -13,6 +13,7 @@ import gylebook.device.Unfit;
 import gylebook.journal.Journal;
 import gylebook.web.Desk;
 import gylebook.web.Instruments;
+import gylebook.web.Practice;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.InstantSource;
@@ -33,6 +34,7 @@ final class Wiring implements Instruments, AutoCloseable {
   private final InstantSource clock;
   private final Panel panel;
   private final Looking looking;
+  private final Practice practice = new Practising();
   private final SecureRandom chance = new SecureRandom();
   private final List<Consumer<Heard>> ears = new CopyOnWriteArrayList<>();
 
@@ -149,6 +151,11 @@ final class Wiring implements Instruments, AutoCloseable {
   }
 
   @Override
+  public Practice practice() {
+    return practice;
+  }
+
+  @Override
   public Taken post(Optional<String> authorization, byte[] body) {
     Posted.Answer answer = panel.post(authorization, body);
     return new Taken(answer.status(), answer.words());
@@ -156,6 +163,7 @@ final class Wiring implements Instruments, AutoCloseable {
 
   @Override
   public void close() {
+    practice.act("end");
     looking.stop();
     panel.close();
   }

@@ -1,14 +1,17 @@
 package gylebook.terminal;
 
 import java.io.IOException;
+import java.lang.System.Logger.Level;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -20,11 +23,13 @@ import tools.jackson.databind.json.JsonMapper;
 /// instruments there, as the page of the instruments would.
 final class PostOutlet implements Outlet {
   private static final JsonMapper JSON = new JsonMapper();
+  private static final System.Logger LOG = System.getLogger(PostOutlet.class.getName());
   private static final Pattern SEQ = Pattern.compile("data-seq=\"(\\d+)\"");
 
   private final String address;
   private final HttpClient client = HttpClient.newHttpClient();
   private final Map<String, String> tokens;
+  private final List<String> tied = new ArrayList<>();
 
   /// @param tokens of the instruments that are tied there already
   PostOutlet(String address, Map<String, String> tokens) {
@@ -37,18 +42,28 @@ final class PostOutlet implements Outlet {
   /// @param reach the fields of its form that say how it is reached
   void tie(String instrument, Map<String, String> reach) throws IOException {
     Map<String, String> form = new HashMap<>(reach);
-    form.put("name", instrument);
+    form.put("name", name(instrument));
     form.put("place", "rehearsal");
     form.put("measures", instrument.equals("duty") ? "SHARE %" : "TEMPERATURE \u00b0C");
-    HttpRequest.Builder request =
-        HttpRequest.newBuilder(URI.create(address + "/api/instruments/tie"))
-            .header("Origin", address)
-            .header("Gyle-Seen", seen())
-            .POST(BodyPublishers.ofString(JSON.writeValueAsString(form)));
-    JsonNode said = JSON.readTree(answer(request, 200).body());
+    JsonNode said = JSON.readTree(change("tie", form));
+    tied.add(instrument);
     Optional.of(said.path("token").asString(""))
         .filter(token -> !token.isEmpty())
         .ifPresent(token -> tokens.put(instrument, token));
+  }
+
+  /// Never the name of an instrument that is really there.
+  static String name(String instrument) {
+    return "rehearsal " + instrument;
+  }
+
+  private String change(String how, Map<String, String> what) throws IOException {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create(address + "/api/instruments/" + how))
+            .header("Origin", address)
+            .header("Gyle-Seen", seen())
+            .POST(BodyPublishers.ofString(JSON.writeValueAsString(what)));
+    return answer(request, 200).body();
   }
 
   /// The last entry on the house's page, as the page of the instruments has it.
@@ -99,8 +114,16 @@ final class PostOutlet implements Outlet {
         : "posts " + String.join(", ", tokens.keySet()) + " to " + address;
   }
 
+  /// Looses what was tied for the rehearsal.
   @Override
   public void close() {
+    for (String instrument : tied) {
+      try {
+        change("loose", Map.of("name", name(instrument)));
+      } catch (IOException gone) {
+        LOG.log(Level.DEBUG, name(instrument) + " stays tied", gone);
+      }
+    }
     client.close();
   }
 }

@@ -59,7 +59,8 @@ public final class RehearseCommand implements Callable<Integer> {
   private static final double STEP_MOST_SEC = 60;
 
   private final PlanSources sources;
-  private final InputStream keys;
+  private final BlockingQueue<String> lines = new LinkedBlockingQueue<>();
+  private final Optional<InputStream> keys;
 
   @Parameters(
       index = "0",
@@ -118,7 +119,9 @@ public final class RehearseCommand implements Callable<Integer> {
 
   @Option(
       names = "--tie",
-      description = "Tie the instruments in the Gylebook given by --to, spread over the wires.")
+      description =
+          "Tie the instruments in the Gylebook given by --to, spread over the wires; loose them at"
+              + " the end.")
   private boolean tie;
 
   @Option(
@@ -132,7 +135,18 @@ public final class RehearseCommand implements Callable<Integer> {
   /// A rehearsal by this keyboard.
   public RehearseCommand(PlanSources sources, InputStream keys) {
     this.sources = sources;
-    this.keys = keys;
+    this.keys = Optional.of(keys);
+  }
+
+  /// A rehearsal by what [#act] is told.
+  public RehearseCommand(PlanSources sources) {
+    this.sources = sources;
+    this.keys = Optional.empty();
+  }
+
+  /// What somebody does, as if they had typed it.
+  public void act(String line) {
+    lines.add(line);
   }
 
   @Override
@@ -252,9 +266,8 @@ public final class RehearseCommand implements Callable<Integer> {
   }
 
   private void run(Rehearsing rehearsing) throws IOException {
-    BlockingQueue<String> lines = new LinkedBlockingQueue<>();
     if (!byItself) {
-      Thread.ofVirtual().name("keys").start(() -> listen(lines));
+      keys.ifPresent(from -> Thread.ofVirtual().name("keys").start(() -> listen(from)));
     }
     double stepSec = Math.clamp(paceFactor / SENDS_PER_SEC, STEP_LEAST_SEC, STEP_MOST_SEC);
     long waitMillis = Math.round(1000 * stepSec / paceFactor);
@@ -272,9 +285,9 @@ public final class RehearseCommand implements Callable<Integer> {
     }
   }
 
-  private void listen(BlockingQueue<String> lines) {
+  private void listen(InputStream from) {
     try (BufferedReader reader =
-        new BufferedReader(new InputStreamReader(keys, StandardCharsets.UTF_8))) {
+        new BufferedReader(new InputStreamReader(from, StandardCharsets.UTF_8))) {
       reader.lines().forEach(lines::add);
     } catch (IOException _) {
       // The keyboard is gone; the day goes on until it is ended.

@@ -28,7 +28,10 @@ final class InstrumentPage {
           "<li><a href=\"/instruments/tie/%s\">%s</a></li>"
               .formatted(kind.kind(), Html.escaped(kind.words())));
     }
-    return page("Instruments", html.append("</ul></section>").toString());
+    html.append(
+            "</ul></section><section><h2>Practise</h2><p><a href=\"/rehearsal\">A rehearsal with")
+        .append(" invented instruments</a></p></section>");
+    return page("Instruments", html.toString());
   }
 
   static String dials(List<Dial> dials, ReadingUnits units) {

@@ -26,6 +26,9 @@ public interface Instruments {
   /// Takes what a board posted.
   Taken post(Optional<String> authorization, byte[] body);
 
+  /// The rehearsal, whose invented instruments are tied like real ones.
+  Practice practice();
+
   /// How one instrument stands.
   ///
   /// @param reach the way to it, in words

@@ -149,6 +149,29 @@ class InstrumentBrowserTest {
   }
 
   @Test
+  void aRehearsalIsBegunActedInAndEndedOnThePageForEverybodyWhoLooks() {
+    try (BrowserContext one = sized(360, 740, ColorScheme.LIGHT);
+        BrowserContext other = sized(810, 1080, ColorScheme.DARK)) {
+      Page kettle = opened(one, "rehearsal");
+      Page sofa = opened(other, "rehearsal");
+      assertFits(kettle);
+      kettle.locator("[name=pace]").selectOption("60");
+      kettle.locator("[name=seed]").fill("5");
+      kettle.locator("#rehearse-form button").click();
+      assertThat(sofa.locator("#live")).containsText("Rehearsal 5");
+      assertThat(sofa.locator("#live")).containsText("Cold liquor into the kettle");
+      sofa.locator("[data-line='read dial']").click();
+      assertThat(kettle.locator("#live")).containsText("dial shows");
+      Page dials = opened(one, "instruments");
+      assertThat(dials.locator(".dial")).hasCount(3);
+      assertThat(dials.locator(".dial .value b")).hasCount(3);
+      kettle.locator("[data-line='end']").click();
+      assertThat(sofa.locator("#live")).containsText("What was hidden");
+      assertFits(sofa);
+    }
+  }
+
+  @Test
   void aChipIsSeenChosenAndAFieldThatDoesNotFitIsNamed() throws IOException {
     Files.createDirectory(folder.resolve("28-0416c2f4a1ff"));
     try (BrowserContext context = sized(360, 740, ColorScheme.DARK)) {

@@ -1,0 +1,73 @@
+package gylebook.web;
+
+import java.util.List;
+
+/// The page of a rehearsal: what it says, and what somebody can do in it.
+final class PracticePage {
+  /// What is typed, and how the button is called.
+  private static final List<List<String>> ACTS =
+      List.of(
+          List.of("", "Done: the next thing"),
+          List.of("heat auto", "Heat as planned"),
+          List.of("heat 0", "Heat off"),
+          List.of("heat 100", "Full heat"),
+          List.of("pump plan", "Pump as planned"),
+          List.of("pump on", "Pump on"),
+          List.of("pump off", "Pump off"),
+          List.of("lid on", "Lid on"),
+          List.of("lid off", "Lid off"),
+          List.of("read dial", "Read the dial"),
+          List.of("read hand-held", "Read the hand-held thermometer"),
+          List.of("read dip-stick", "Dip"),
+          List.of("read hydrometer", "Take a gravity"),
+          List.of("end", "End it and tell what was hidden"));
+
+  private PracticePage() {}
+
+  static String html(Practice practice) {
+    StringBuilder html =
+        new StringBuilder("<p class=\"back\"><a href=\"/instruments\">Instruments</a></p>");
+    html.append(
+            "<h1>Rehearsal</h1><p>A brew day on a rig that is not quite yours, with instruments")
+        .append(
+            " that send as real ones do, and something that may go wrong. Nothing is heated: it")
+        .append(" is a simulation. Its instruments are tied for as long as it lasts; anybody who")
+        .append(" looks at this page plays the same day.</p>")
+        .append("<p id=\"state\" role=\"status\"></p>")
+        .append("<div id=\"live\" data-live=\"/api/rehearsal\">")
+        .append(said(practice))
+        .append("</div><section><h2>Act</h2><p>");
+    for (List<String> act : ACTS) {
+      html.append(
+          "<button type=\"button\" class=\"act\" data-line=\"%s\">%s</button> "
+              .formatted(Html.escaped(act.getFirst()), Html.escaped(act.getLast())));
+    }
+    html.append("</p></section><section><h2>Begin</h2>")
+        .append("<form id=\"rehearse-form\" class=\"asked\"><label>How fast ")
+        .append(
+            "<select name=\"pace\"><option value=\"1\">as in life</option><option value=\"10\">")
+        .append("10 times</option><option value=\"60\">60 times</option></select></label>")
+        .append("<label>Who acts <select name=\"acts\"><option value=\"me\">whoever presses the")
+        .append(" buttons</option><option value=\"itself\">it follows the plan</option></select>")
+        .append(
+            "</label><label>Wires of the instruments <select name=\"wires\"><option value=\"\">")
+        .append("as wires are</option><option value=\"sound\">sound</option></select></label>")
+        .append("<label>Number of a rehearsal to play again <input name=\"seed\"")
+        .append(" inputmode=\"numeric\" autocomplete=\"off\"></label>")
+        .append("<p><button type=\"submit\">Begin</button></p></form></section>");
+    return InstrumentPage.page("Rehearsal", html.toString());
+  }
+
+  /// What it has said, newest first.
+  static String said(Practice practice) {
+    List<String> said = practice.said();
+    if (said.isEmpty()) {
+      return "<p>None is under way.</p>";
+    }
+    StringBuilder html =
+        new StringBuilder(practice.underWay() ? "<p>Under way.</p>" : "<p>It is over.</p>");
+    html.append("<ol class=\"said-so-far\" reversed>");
+    said.reversed().forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
+    return html.append("</ol>").toString();
+  }
+}

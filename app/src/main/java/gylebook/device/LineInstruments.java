@@ -15,6 +15,7 @@ public final class LineInstruments implements Listening {
   private final Watch watch;
   private final Consumer<String> overhear;
   private final Rounds rounds;
+  private final Duration pause;
   private volatile Optional<InputStream> open = Optional.empty();
 
   /// Begins to listen at once.
@@ -31,7 +32,7 @@ public final class LineInstruments implements Listening {
     this.sources = List.copyOf(sources);
     this.watch = new Watch(clock, ear);
     this.overhear = overhear;
-    Duration pause = patience.first();
+    this.pause = patience.first();
     String name = "lines-" + place.words();
     this.rounds = new Rounds(name, pause, patience, clock, this::round);
     rounds.start();
@@ -40,19 +41,24 @@ public final class LineInstruments implements Listening {
   /// Listens until the line breaks off or ends.
   private void round() throws IOException, InterruptedException {
     LineCutter cutter = new LineCutter(place.midway());
+    boolean ended = false;
     byte[] buffer = new byte[1024];
     try (InputStream in = place.open()) {
       open = Optional.of(in);
-      int count = in.read(buffer);
-      while (count >= 0) {
+      while (!ended) {
+        int count = in.read(buffer);
         if (Thread.interrupted()) {
           throw new InterruptedException();
         }
         if (count > 0) {
           rounds.up();
           cutter.lines(buffer, count).forEach(this::hear);
+        } else if (count < 0) {
+          ended = !place.pauses();
+          // Half a line of a writer that went is no beginning of the next one's.
+          cutter = new LineCutter(place.midway());
+          Thread.sleep(pause);
         }
-        count = in.read(buffer);
       }
       throw new IOException(place.words() + ": ended");
     } finally {

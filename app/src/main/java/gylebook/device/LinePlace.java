@@ -16,6 +16,12 @@ public interface LinePlace {
   /// Whether one who opens it may come in the middle of a line.
   boolean midway();
 
+  /// Whether an end of the bytes is only a pause: the next writer comes to the same place. Closing
+  /// it meanwhile would lose what that one has written already.
+  default boolean pauses() {
+    return false;
+  }
+
   /// Opens it for reading.
   InputStream open() throws IOException;
 
@@ -59,6 +65,11 @@ public interface LinePlace {
     @Override
     public boolean midway() {
       return false;
+    }
+
+    @Override
+    public boolean pauses() {
+      return Files.exists(path);
     }
 
     @Override

@@ -131,6 +131,9 @@ class InstrumentStoryTest {
         .doesNotContain(token);
     assertThat(heard).hasSize(1);
 
+    assertThat(post(token, "1".repeat(70_000)).statusCode()).isEqualTo(413);
+    assertThat(heard).hasSize(1);
+
     // The token is no key to the book.
     HttpResponse<String> write =
         ask(

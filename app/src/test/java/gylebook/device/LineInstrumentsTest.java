@@ -134,9 +134,72 @@ final class LineInstrumentsTest {
       ear.value("probe", 66.3);
       ear.value("probe", 66.4);
       assertThat(ear.garbled("probe").text()).isEqualTo("garbage");
-      // Somebody must come and go once more, or closing waits for the next writer.
-      Files.writeString(pipe, "66.5\n");
     }
+  }
+
+  @Test
+  void nothingIsLostBetweenTwoWritersOfANamedPipe() throws IOException {
+    Path pipe = folder.resolve("pipe");
+    Other.run(folder, "mkfifo", pipe.toString());
+    Ear ear = new Ear();
+    int writers = 200;
+    try (LineInstruments _ = listen(new LinePlace.Pipe(pipe), ear, whole())) {
+      for (int i = 0; i < writers; i++) {
+        String value = (20 + i / 10.0) + "\n";
+        Files.writeString(pipe, value);
+        Ear.soon().until(() -> overheard.contains(value.strip()));
+      }
+      Files.writeString(pipe, "50.5\n");
+      ear.value("probe", 50.5);
+    }
+    assertThat(overheard).hasSize(writers + 1);
+  }
+
+  /// A place where the first writer goes in the middle of a line and a second one comes.
+  private record HalfPlace() implements LinePlace {
+    @Override
+    public String words() {
+      return "half";
+    }
+
+    @Override
+    public boolean midway() {
+      return false;
+    }
+
+    @Override
+    public boolean pauses() {
+      return true;
+    }
+
+    @Override
+    public InputStream open() {
+      InputStream first = new ByteArrayInputStream("50\n6".getBytes(StandardCharsets.UTF_8));
+      InputStream second = new ByteArrayInputStream("51\n".getBytes(StandardCharsets.UTF_8));
+      AtomicInteger ends = new AtomicInteger();
+      return new InputStream() {
+        @Override
+        public int read() throws IOException {
+          throw new IOException("one byte is never asked for");
+        }
+
+        @Override
+        public int read(byte[] into, int offset, int length) throws IOException {
+          int count = (ends.get() == 0 ? first : second).read(into, offset, length);
+          ends.addAndGet(count < 0 ? 1 : 0);
+          return count;
+        }
+      };
+    }
+  }
+
+  @Test
+  void halfALineOfOneWriterIsNotJoinedToTheNextOnes() {
+    Ear ear = new Ear();
+    try (LineInstruments _ = listen(new HalfPlace(), ear, whole())) {
+      ear.value("probe", 51);
+    }
+    assertThat(overheard).containsExactly("50", "51");
   }
 
   /// A place whose n-th read fails, once; each opening gives the same three lines.

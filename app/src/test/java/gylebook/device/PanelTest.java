@@ -143,7 +143,6 @@ final class PanelTest {
                   panel.gauge(name).orElseThrow().line() instanceof Line.Down(_, var why)
                       && (why.contains("no/such") || why.contains("not on the bus")));
     }
-    // Somebody must come and go once more, or closing waits for the next writer.
     Files.writeString(pipe, "66.4\n");
     assertThat(panel.gauge("printed").orElseThrow().counts().garbled()).isZero();
   }

@@ -70,6 +70,11 @@ public final class Calculation {
     return inputs;
   }
 
+  /// What an input is called and how it is read, by its place.
+  Named named(int place) {
+    return names.get(place);
+  }
+
   /// What it gives.
   public List<Output> outputs() {
     return Results.outputs(function.getName(), function.getReturnType());
@@ -181,7 +186,7 @@ public final class Calculation {
     return byKey == null ? typed.get(input.javaName()) : byKey;
   }
 
-  private Optional<String> stranger(Map<String, String> typed) {
+  Optional<String> stranger(Map<String, String> typed) {
     for (String key : typed.keySet()) {
       if (inputs.stream().noneMatch(i -> i.key().equals(key) || i.javaName().equals(key))) {
         String keys = inputs.stream().map(Input::key).collect(Collectors.joining(", "));

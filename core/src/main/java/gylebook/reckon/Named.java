@@ -10,12 +10,16 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /// A number of the science room by its name in the code: what it is called, read and written.
 @AnyUnit("reads and writes numbers of every unit")
 record Named(String javaName, Optional<UnitName> unitName) {
   /// Typed amounts never carry more digits than this; rounding takes off what converting left.
   private static final MathContext DIGITS = new MathContext(12);
+
+  private static final Set<String> DIFFERENCES =
+      Set.of("doubt", "drop", "difference", "correction", "gap");
 
   static Named of(String javaName) {
     return new Named(javaName, UnitName.of(javaName));
@@ -60,13 +64,43 @@ record Named(String javaName, Optional<UnitName> unitName) {
     return new Amount(name, value, symbol(), shown(value, units));
   }
 
+  /// A result, read on its own scale first where the reader's is another one: `11.9 °P (1.048)`.
+  Amount result(String name, double value, ReadingUnits units) {
+    String read = shown(value, units);
+    Optional<Unit> scale =
+        unit()
+            .filter(own -> own.quantity() == Quantity.GRAVITY || own.quantity() == Quantity.COLOUR)
+            .filter(own -> !own.equals(units.unit(own.quantity())) && !isDifference());
+    String both = scale.map(own -> own.shown(own.toInside(value)) + " (" + read + ")").orElse(read);
+    return new Amount(name, value, symbol(), both);
+  }
+
   private String shown(double value, ReadingUnits units) {
     Optional<Unit> unit = unit().filter(known -> known.quantity() != Quantity.NUMBER);
+    if (unit.isPresent() && keepsItsUnit(unit.get())) {
+      return unit.get().shown(unit.get().toInside(value));
+    }
     if (unit.isPresent()) {
       return units.shown(unit.get().quantity(), unit.get().toInside(value));
     }
     String figure = figure(value);
     return symbol().isEmpty() ? figure : figure + " " + symbol();
+  }
+
+  /// A concentration in air is no concentration in beer, a millivolt reads badly in volts, and a
+  /// difference of strength is no gravity: these are read as they are reckoned.
+  private boolean keepsItsUnit(Unit unit) {
+    return switch (unit.quantity()) {
+      case CONCENTRATION, VOLTAGE, CURRENT -> true;
+      case GRAVITY -> isDifference();
+      default -> false;
+    };
+  }
+
+  private boolean isDifference() {
+    return unitName
+        .filter(name -> !name.stem().isEmpty() && DIFFERENCES.contains(name.stem().getLast()))
+        .isPresent();
   }
 
   /// Four digits: nobody reads more of a number whose unit has no habits of its own.

@@ -31,7 +31,7 @@ final class NearNames {
     return Math.abs(name.length() - word.length()) > far ? far + 1 : letters(word, name);
   }
 
-  private static int letters(String a, String b) {
+  static int letters(String a, String b) {
     int[] above = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {
       above[j] = j;

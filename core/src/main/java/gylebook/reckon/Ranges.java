@@ -1,6 +1,7 @@
 package gylebook.reckon;
 
 import gylebook.science.Validity;
+import gylebook.units.AnyUnit;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
@@ -12,7 +13,8 @@ import java.util.Set;
 /// The cautions of a class of the science room: its ranges, held against the numbers they speak of.
 ///
 /// A range names its quantity and unit in words, `wort temperature in C`. It speaks of the numbers
-/// in that unit; where several are, of those that share a word with it, else of all of them.
+/// in that unit; where several are, of those whose names have most in common with it, else of all.
+@AnyUnit("holds ranges of every unit against numbers of every unit")
 final class Ranges {
   private final List<Validity> ranges = new ArrayList<>();
 
@@ -28,21 +30,30 @@ final class Ranges {
   List<String> cautions(List<Named> names, List<Amount> amounts) {
     Set<String> cautions = new LinkedHashSet<>();
     for (Validity range : ranges) {
-      List<Integer> unit = new ArrayList<>();
-      List<Integer> word = new ArrayList<>();
-      for (int i = 0; i < names.size(); i++) {
-        if (inUnit(range, names.get(i))) {
-          unit.add(i);
-          if (sharesWord(range, names.get(i))) {
-            word.add(i);
-          }
-        }
-      }
-      for (int i : word.isEmpty() ? unit : word) {
-        range.caution(amounts.get(i).value()).ifPresent(cautions::add);
-      }
+      List<Integer> spoken = spokenOf(range, names);
+      spoken.forEach(i -> range.caution(amounts.get(i).value()).ifPresent(cautions::add));
     }
     return List.copyOf(cautions);
+  }
+
+  /// The numbers in the range's unit whose names have most of it; all of them when none has any.
+  private static List<Integer> spokenOf(Validity range, List<Named> names) {
+    List<Integer> spoken = new ArrayList<>();
+    double most = 0;
+    for (int i = 0; i < names.size(); i++) {
+      if (!inUnit(range, names.get(i))) {
+        continue;
+      }
+      double shared = sharedRatio(range, names.get(i));
+      if (shared > most) {
+        spoken.clear();
+        most = shared;
+      }
+      if (shared == most) {
+        spoken.add(i);
+      }
+    }
+    return spoken;
   }
 
   private static boolean inUnit(Validity range, Named named) {
@@ -58,10 +69,12 @@ final class Ranges {
     return in >= 0 && !symbol.isEmpty() && what.substring(in + 4).equals(symbol.replace("°", ""));
   }
 
-  private static boolean sharesWord(Validity range, Named named) {
+  /// What part of a name's words stands in the range: `original` has all of it in common with
+  /// "original extract", `real extract` only half.
+  private static double sharedRatio(Validity range, Named named) {
     List<String> words = List.of(range.what().toLowerCase(Locale.ROOT).split(" ", -1));
-    return named.unitName().stream()
-        .anyMatch(name -> name.stem().stream().anyMatch(words::contains));
+    List<String> stem = named.unitName().map(name -> name.stem()).orElse(List.of());
+    return stem.isEmpty() ? 0 : (double) stem.stream().filter(words::contains).count() / stem.size();
   }
 
   private static Validity value(Field field) {

@@ -59,7 +59,7 @@ final class Results {
       double plain = number.doubleValue();
       amounts.add(
           Double.isFinite(plain)
-              ? named.amount(named.stem(), plain, units)
+              ? named.result(named.stem(), plain, units)
               : new Amount(named.stem(), plain, named.symbol(), "no finite number"));
     } else {
       String words = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);

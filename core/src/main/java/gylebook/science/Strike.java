@@ -17,7 +17,8 @@ public final class Strike {
   ///
   /// - Valid: temperatures of -20 to 120 C going in; cg is malt of 4 % moisture (1674 J/(kg K)), cw
   ///   4184. The answer may lie above the boiling point: then it cannot be done so. The vessel is
-  ///   what already stands at strike temperature: 500 J/K for each kg of steel.
+  ///   what already stands at strike temperature: 500 J/K for each kg of steel. When nobody says
+  ///   otherwise it is 5 kg of steel, an assumption of ours; 0 for a vessel that keeps no heat.
   /// - Source: an energy balance; malt as in `malt-heat-capacity` and `malt-wetting-heat`.
   @Reckoned(
       name = "strike",
@@ -31,7 +32,7 @@ public final class Strike {
       double maltKg,
       @Usually(20) double maltC,
       double mashC,
-      double vesselJPerK,
+      @Usually(2500) double vesselJPerK,
       @Usually(21_500) double wettingJPerKg,
       @Usually(0) double lossJ) {
     double maltJPerK = Require.notBelow0("maltKg", maltKg) * MaltHeat.maltJPerKgK(0.04);
@@ -57,7 +58,7 @@ public final class Strike {
       double maltKg,
       @Usually(20) double maltC,
       double mashC,
-      double vesselJPerK,
+      @Usually(2500) double vesselJPerK,
       @Usually(0.04) double moistureFrac,
       @Usually(0) double lossJ) {
     double maltJPerK = Require.notBelow0("maltKg", maltKg) * MaltHeat.maltJPerKgK(moistureFrac);
@@ -83,7 +84,7 @@ public final class Strike {
       double liquorC,
       double maltKg,
       @Usually(20) double maltC,
-      double vesselJPerK,
+      @Usually(2500) double vesselJPerK,
       @Usually(21_500) double wettingJPerKg,
       @Usually(0) double lossJ) {
     Require.within("liquorC", liquorC, 0, MOST_C);

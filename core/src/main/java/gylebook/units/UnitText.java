@@ -129,6 +129,11 @@ final class UnitText {
         .findFirst();
   }
 
+  /// The unit of one quantity that is spelled exactly so.
+  static Optional<Unit> anywhere(String spelling, Quantity quantity) {
+    return Optional.ofNullable(of(quantity).get(spelling));
+  }
+
   /// Whether a spelling is one that the two gallons share.
   static boolean sharedByGallons(Found found) {
     String symbol = found.unit().symbol();

@@ -1,0 +1,204 @@
+package gylebook.reckon;
+
+import gylebook.units.AnyUnit;
+import gylebook.units.ReadingUnits;
+import gylebook.units.Typed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/// Which typed amount belongs to which input of one calculation.
+///
+/// What counts, in this order: that an amount finds a place at all; the words beside it; its unit;
+/// that what must be given comes before what has a usual value; the order in which it was typed.
+@AnyUnit("weighs amounts of every unit")
+final class Fit {
+  private static final double PLACED = 100;
+  private static final double NAMED = 20;
+  private static final double NAMED_BEHIND = 14;
+  private static final double EXACT = 10;
+  private static final double BARE = 6;
+  private static final double CROSSED = 5;
+  private static final double NEEDED = 3;
+  private static final double LIKELY = 8;
+  private static final double TURNED = 0.6;
+  private static final Set<String> LASTING = Set.of("held", "boiled", "stored", "rest", "cooling");
+  private static final Pattern GRAVITY = Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
+  private static final Pattern MINUTES = Pattern.compile(".*\\d ?m");
+
+  private final Calculation calculation;
+  private final List<Amounted> amounts;
+  private final ReadingUnits units;
+  private final List<List<Optional<Place>>> places = new ArrayList<>();
+  private double bestScore = -1;
+  private int[] best = {};
+
+  /// An amount with the words on both sides of it.
+  record Amounted(String text, boolean bare, List<String> before, List<String> behind) {
+    Amounted {
+      before = List.copyOf(before);
+      behind = List.copyOf(behind);
+    }
+  }
+
+  /// One amount at one input: what goes in, and how well it suits.
+  private record Place(String value, String how, double score) {}
+
+  Fit(
+      Calculation calculation, List<Amounted> amounts, Set<String> given, ReadingUnits units) {
+    this.calculation = calculation;
+    this.amounts = List.copyOf(amounts);
+    this.units = units;
+    for (Amounted amount : amounts) {
+      List<Optional<Place>> row = new ArrayList<>();
+      for (int i = 0; i < calculation.inputs().size(); i++) {
+        boolean free = !given.contains(calculation.inputs().get(i).key());
+        row.add(free ? place(amount, i) : Optional.empty());
+      }
+      places.add(row);
+    }
+    int[] tried = new int[amounts.size()];
+    search(tried, 0, 0);
+  }
+
+  /// What was taken for what, in the order of the inputs.
+  List<Taken> taken() {
+    List<Taken> taken = new ArrayList<>();
+    for (int input = 0; input < calculation.inputs().size(); input++) {
+      for (int i = 0; i < best.length; i++) {
+        if (best[i] == input) {
+          Place place = places.get(i).get(input).orElseThrow();
+          Input asked = calculation.inputs().get(input);
+          taken.add(new Taken(asked, amounts.get(i).text(), place.value(), place.how()));
+        }
+      }
+    }
+    return taken;
+  }
+
+  /// Amounts that found no place.
+  List<Amounted> left() {
+    List<Amounted> left = new ArrayList<>();
+    for (int i = 0; i < best.length; i++) {
+      if (best[i] < 0) {
+        left.add(amounts.get(i));
+      }
+    }
+    return left;
+  }
+
+  /// Needed inputs that nothing was taken for.
+  List<Input> missing() {
+    List<Input> held = taken().stream().map(Taken::input).toList();
+    return calculation.inputs().stream()
+        .filter(input -> input.usual().isEmpty() && !input.text() && !held.contains(input))
+        .toList();
+  }
+
+  private void search(int[] tried, int at, double score) {
+    if (at == tried.length) {
+      if (score > bestScore) {
+        bestScore = score;
+        best = tried.clone();
+      }
+      return;
+    }
+    // What is still to come can at most find a place each, named and exact.
+    if (score + (tried.length - at) * (PLACED + NAMED + EXACT + NEEDED + LIKELY) <= bestScore) {
+      return;
+    }
+    for (int input = 0; input < calculation.inputs().size(); input++) {
+      Optional<Place> place = places.get(at).get(input);
+      if (place.isPresent() && free(tried, at, input)) {
+        tried[at] = input;
+        search(tried, at + 1, score + place.get().score() - turned(tried, at));
+      }
+    }
+    tried[at] = -1;
+    search(tried, at + 1, score);
+  }
+
+  private static boolean free(int[] tried, int at, int input) {
+    for (int i = 0; i < at; i++) {
+      if (tried[i] == input) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /// Amounts before this one that stand at a later input; those with a usual value come last.
+  private double turned(int[] tried, int at) {
+    double turned = 0;
+    for (int i = 0; i < at; i++) {
+      if (tried[i] >= 0 && order(tried[i]) > order(tried[at])) {
+        turned += TURNED;
+      }
+    }
+    return turned;
+  }
+
+  private int order(int input) {
+    boolean needed = calculation.inputs().get(input).usual().isEmpty();
+    return needed ? input : input + calculation.inputs().size();
+  }
+
+  private Optional<Place> place(Amounted amount, int at) {
+    Input input = calculation.inputs().get(at);
+    if (input.text()) {
+      return Optional.empty();
+    }
+    Named wanted = calculation.named(at);
+    double score = PLACED + named(amount, wanted) + (input.usual().isEmpty() ? NEEDED : 0);
+    if (wanted.read(amount.text()) instanceof Typed.Read) {
+      return Optional.of(new Place(amount.text(), "", score + suits(amount, wanted)));
+    }
+    boolean gravity = GRAVITY.matcher(amount.text()).matches();
+    if (amount.bare() && !gravity) {
+      return Optional.empty();
+    }
+    return Bridge.cross(wanted, amount.text(), units)
+        .map(crossed -> new Place(crossed.value(), crossed.how(), score + CROSSED));
+  }
+
+  private static double suits(Amounted amount, Named wanted) {
+    boolean gravity = wanted.symbol().equals("SG") || wanted.symbol().equals("°P");
+    if (!amount.bare()) {
+      boolean minutes =
+          MINUTES.matcher(amount.text()).matches() && !wanted.symbol().equals("m");
+      double habit = Bridge.saidInLitres(wanted) ? -1 : lasts(wanted) ? 1 : 0;
+      return habit + (minutes ? EXACT / 2 : EXACT);
+    }
+    double score = BARE;
+    if (GRAVITY.matcher(amount.text()).matches() == gravity) {
+      score += gravity ? LIKELY : 0;
+    } else {
+      score -= LIKELY;
+    }
+    return amount.before().contains("at") && wanted.symbol().equals("°C") ? score + LIKELY : score;
+  }
+
+  /// How long something lasts is what people mean by a time, before any property that is one.
+  private static boolean lasts(Named wanted) {
+    List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
+    return !stem.isEmpty() && LASTING.contains(stem.getLast());
+  }
+
+  private static double named(Amounted amount, Named wanted) {
+    List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
+    if (names(amount.before(), stem, wanted)) {
+      return NAMED;
+    }
+    return names(amount.behind(), stem, wanted) ? NAMED_BEHIND : 0;
+  }
+
+  private static boolean names(List<String> words, List<String> stem, Named wanted) {
+    return words.stream()
+        .anyMatch(
+            word ->
+                stem.stream().anyMatch(part -> Phrases.same(word, Vocabulary.stem(part)))
+                    || (wanted.symbol().equals("pH") && word.equals("ph")));
+  }
+}

@@ -1,0 +1,160 @@
+package gylebook.reckon;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/// What brewers say for a calculation. The names of the calculations are words as well; here stand
+/// only the ways of asking that no name has in it.
+final class Phrases {
+  /// Phrases, then the calculations they may mean, the likeliest first.
+  private static final String SAID =
+      """
+      boiling point, boils, boil at, water boil: boiling-point wort-boiling-point
+      wort boiling point, wort boils: wort-boiling-point
+      strike, strike water, strike temperature, strike heat: strike strike-from-moisture
+      mash temperature, mash in, mash temp, mash end up: mash-temperature strike
+      abv, alcohol, strong, alcohol by volume: alcohol alcohol-by-volume
+      abw, alcohol by mass, alcohol by weight: alcohol-by-mass alcohol
+      abv regression: alcohol-regression
+      abv shortcut: alcohol-shortcut
+      carbonate, carbonate to, force carbonate, gauge pressure: carbonation-pressure carbonation
+      carbonation, volumes, vols: carbonation carbonation-pressure residual-carbonation
+      residual carbonation, residual co2: residual-carbonation
+      prime, priming, priming sugar, bottle sugar, sugar to bottle: priming-sugar
+      over carbonation, bottle bomb, gusher: over-carbonation sealed-package
+      bottle pressure, keg gets warm: bottle-pressure keg-pressure-warmed
+      attenuation, apparent attenuation: attenuation-apparent attenuation-limit
+      real attenuation: attenuation-real
+      attenuation limit, limit attenuation, fermentability: attenuation-limit attenuation-after-rest
+      ibu, ibus, bitterness, hop bitterness, bittering: bitterness-of-addition iso-alpha-of-addition
+      utilisation, utilization: hop-utilisation
+      iso alpha: iso-alpha-formed
+      hydrometer, hydrometer correction, spindle: hydrometer spindle-correction
+      refractometer: beer-refractometer beer-refractometer-line
+      dilute, dilute to, top up, water down: dilution-water dilution
+      boil off, boiloff: boil-off boil-evaporation
+      evaporation, evaporate, evaporation rate: boil-evaporation evaporation-open
+      concentrate, boil down: boil-concentration
+      hold at, hold temperature, holding power: holding-power-open holding-power-lid
+      lift, lifting, heavy bag: lift-limit lift-index
+      burn, scald: seconds-to-burn
+      pitch, pitching rate, yeast cells: cells-to-pitch
+      dry yeast, dried yeast, yeast packet: dried-yeast
+      starter: starter-cells
+      viability, yeast age, old yeast: yeast-viability-stored
+      residual alkalinity, ra: residual-alkalinity residual-alkalinity-from-equivalents
+      mash ph, ph of mash: mash-ph
+      mash acid, acid for mash: mash-acid
+      plato, in plato, to plato, degrees plato: plato
+      sg, gravity, in sg, specific gravity: gravity plato
+      brix: brix gravity-from-brix
+      ebc, in ebc, colour: ebc-from-srm ebc-from-lovibond srm-from-ebc
+      srm, in srm, color: srm-from-ebc srm-from-light-passed ebc-from-srm
+      lovibond, in lovibond: lovibond-from-ebc ebc-from-lovibond
+      counterflow, plate chiller: counterflow-chiller
+      chill, chilling time, immersion chiller, cool: immersion-chilling-time counterflow-chiller
+      chilling water: least-chilling-water
+      hose loss, hose drop, hose: hose-drop hose-loss
+      heat up, heating time, heat, time to heat, warm up: heating-time heating-rate
+      mix, mixing, put together: mixing-temperature
+      line length, draught line, beer line: draught-line-length draught-line-gradient
+      element power, element on: element-power
+      amps, current, ampere: heater-current
+      breaker, fuse: breaker-size breaker-continuous-power
+      cable: cable-drop
+      hop age, old hops, hop storage: hop-alpha-left hop-storage-loss
+      dry hop, dry hopping, dry hops: dry-hop-bitterness dry-hop-loss dry-hop-extraction
+      hop creep: hop-creep
+      pasteurise, pasteurize, pu, pasteurisation: pasteurisation-units
+      ferment time, fermentation time, how long ferment: ferment-time
+      first wort, first runnings: first-wort conversion
+      mash volume, mash fit, room for mash: mash-volume
+      oxygen, aerate: oxygen-in-wort oxygen-in-water
+      shrink, shrinkage, cooling shrinkage, cold volume: cold-volume shrinkage
+      hot volume: hot-volume
+      altitude, air pressure, pressure at: air-pressure altitude
+      co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
+      salt, salts, ions: salt-ions
+      diacetyl, diacetyl rest, vdk: diacetyl-rest
+      dms, dimethyl sulfide, dimethyl sulphide: dimethyl-sulfide-after-boil
+      hsi: hop-storage-index hop-storage-loss
+      calories, energy of beer, kcal: food-energy
+      efficiency, brewhouse efficiency, yield: measured-yield brewhouse-yield
+      extract mass, potential: potential-extract extract-mass
+      npsh, cavitation, suction: suction-head
+      sanitiser, sanitizer: sanitiser-dose
+      drain: drain-tempering
+      pt100: pt100-temperature pt100-resistance
+      thermistor, ntc: thermistor-temperature thermistor-resistance
+      thermocouple: thermocouple-k-temperature thermocouple-k-voltage
+      molar mass, molecular weight: molar-mass
+      step response: step-test
+      controller, pid: kettle-controller-settings controller-settings
+      gelatinisation, gelatinise: gelatinisation-temperature gelatinisation-rate
+      best mash: best-single-rest
+      equivalent age, beer age, storage: equivalent-age
+      fermentation heat: fermentation-heat fermentation-peak-power
+      """;
+
+  /// One word for another; small letters.
+  private static final Map<String, String> SAME =
+      Map.ofEntries(
+          Map.entry("og", "original"),
+          Map.entry("fg", "apparent"),
+          Map.entry("final", "apparent"),
+          Map.entry("grain", "malt"),
+          Map.entry("grist", "malt"),
+          Map.entry("water", "liquor"),
+          Map.entry("hops", "hop"),
+          Map.entry("sulphate", "sulfate"),
+          Map.entry("temp", "temperature"),
+          Map.entry("colour", "color"),
+          Map.entry("litres", "volume"),
+          Map.entry("liters", "volume"),
+          Map.entry("co2", "gas"),
+          Map.entry("ambient", "room"),
+          Map.entry("aa", "alpha"),
+          Map.entry("rest", "mash"));
+
+  private static final Map<List<String>, List<String>> MEANT = read();
+
+  private Phrases() {}
+
+  /// Each phrase, word by word, and what it may mean.
+  static Map<List<String>, List<String>> meant() {
+    return MEANT;
+  }
+
+  /// Whether a word is said for another.
+  static boolean known(String word) {
+    return SAME.containsKey(word);
+  }
+
+  /// Whether two words are said for the same thing.
+  static boolean same(String one, String other) {
+    return plain(one).equals(plain(other));
+  }
+
+  private static String plain(String word) {
+    return SAME.getOrDefault(word, word);
+  }
+
+  private static Map<List<String>, List<String>> read() {
+    Map<List<String>, List<String>> meant = new LinkedHashMap<>();
+    for (String line : SAID.strip().split("\n", -1)) {
+      int colon = line.indexOf(':');
+      List<String> names =
+          new ArrayList<>(Arrays.asList(line.substring(colon + 1).strip().split(" ", -1)));
+      for (String phrase : line.substring(0, colon).split(",", -1)) {
+        List<String> words = List.of(phrase.strip().split(" ", -1));
+        if (meant.put(words, List.copyOf(names)) != null) {
+          throw new IllegalStateException("the phrase '" + phrase.strip() + "' stands twice");
+        }
+      }
+    }
+    return meant;
+  }
+}

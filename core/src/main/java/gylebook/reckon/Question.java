@@ -1,0 +1,329 @@
+package gylebook.reckon;
+
+import gylebook.units.AnyUnit;
+import gylebook.units.ReadingUnits;
+import gylebook.units.TypedLine;
+import gylebook.units.TypedLine.Piece;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/// Understands a line in plain words: `boiling point at 1200 m`, `strike 4.4 kg 66 C 15 L`.
+///
+/// The words find the calculation, the amounts find their inputs by the words beside them, their
+/// units and their order. What was taken for what is part of the answer, so nothing is guessed in
+/// silence; what is not understood is said in one sentence.
+@AnyUnit("reads amounts of every unit")
+public final class Question {
+  private static final double SURE = 0.28;
+  private static final double NEAR = 0.5;
+  private static final double LEFT = 0.5;
+  private static final double MISSING = 0.12;
+  private static final int TRIED_MOST = 12;
+  private static final int SHOWN_MOST = 4;
+  private static final int AMOUNTS_MOST = 9;
+  private static final Vocabulary WORDS = new Vocabulary(Reckoner.all());
+  private static final Set<String> SYMBOLS =
+      Reckoner.all().stream()
+          .flatMap(calculation -> calculation.inputs().stream())
+          .map(Input::unit)
+          .filter(unit -> !unit.isEmpty())
+          .collect(Collectors.toCollection(TreeSet::new));
+
+  private final ReadingUnits units;
+  private final List<String> words = new ArrayList<>();
+  private final List<String> raw = new ArrayList<>();
+  private final List<Fit.Amounted> amounts = new ArrayList<>();
+  private final Map<String, String> given = new LinkedHashMap<>();
+  private final List<String> remarks = new ArrayList<>();
+  private final List<String> unused = new ArrayList<>();
+  private Optional<String> odd = Optional.empty();
+
+  private Question(ReadingUnits units) {
+    this.units = units;
+  }
+
+  /// Reads a line.
+  public static Asked read(String line, ReadingUnits units) {
+    if (line.isBlank()) {
+      return new Asked.Unclear(
+          "Nothing is asked yet; write for example 'boiling point at 1200 m'.", List.of());
+    }
+    if (line.length() > TypedLine.LENGTH_MOST) {
+      return new Asked.Unclear(
+          "That is too long: " + line.length() + " characters, of which 300 are read.", List.of());
+    }
+    Question question = new Question(units);
+    question.take(TypedLine.pieces(line, SYMBOLS));
+    return question.answer();
+  }
+
+  private record Candidate(Calculation calculation, double words, double score, Fit fit) {}
+
+  private void take(List<Piece> pieces) {
+    for (int i = 0; i < pieces.size(); i++) {
+      boolean named = i + 2 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
+      switch (pieces.get(i)) {
+        case Piece.Word(String key) when named -> {
+          String value = text(pieces.get(i + 2));
+          if (given.put(key.toLowerCase(Locale.ROOT), value) != null) {
+            odd = Optional.of(key + " is given twice.");
+          }
+          i += 2;
+        }
+        case Piece.Word(String text) -> {
+          raw.add(text);
+          words.addAll(Vocabulary.split(text));
+        }
+        case Piece.Figure(String text, boolean bare) ->
+            amounts.add(
+                new Fit.Amounted(text, bare, beside(pieces, i, -1), beside(pieces, i, 1)));
+        case Piece.Odd(String text) ->
+            odd = Optional.of("'" + text + "' begins like an amount and is none.");
+        case Piece.Equals _ ->
+            odd = Optional.of("An equals sign stands between a name and its value: malt=4.4 kg.");
+      }
+    }
+  }
+
+  private static String text(Piece piece) {
+    return switch (piece) {
+      case Piece.Word(String text) -> text;
+      case Piece.Figure(String text, _) -> text;
+      case Piece.Odd(String text) -> text;
+      case Piece.Equals _ -> "=";
+    };
+  }
+
+  /// The next word on one side that says something, before another amount comes; in front the
+  /// small ones as well: `from 15 C to 68 C`. A name with an equals sign speaks of its own value.
+  private static List<String> beside(List<Piece> pieces, int at, int step) {
+    List<String> beside = new ArrayList<>();
+    for (int i = at + step; i >= 0 && i < pieces.size(); i += step) {
+      boolean key = i + 1 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
+      if (key || !(pieces.get(i) instanceof Piece.Word(String text))) {
+        break;
+      }
+      List<String> split = Vocabulary.split(text);
+      boolean says = !split.stream().allMatch(Vocabulary::idle);
+      if (says || step < 0) {
+        beside.addAll(split);
+      }
+      if (says) {
+        break;
+      }
+    }
+    return beside;
+  }
+
+  private Asked answer() {
+    if (odd.isPresent()) {
+      return new Asked.Unclear(odd.get(), List.of());
+    }
+    if (amounts.size() > AMOUNTS_MOST) {
+      return new Asked.Unclear(
+          "That holds " + amounts.size() + " amounts; no calculation takes more than nine.",
+          List.of());
+    }
+    Optional<Calculation> plainly = byName();
+    spell();
+    List<Candidate> candidates = candidates(plainly);
+    if (candidates.isEmpty()) {
+      return unknown();
+    }
+    double most = candidates.stream().mapToDouble(Candidate::words).max().orElse(0);
+    Candidate first =
+        candidates.stream()
+            .filter(each -> each.fit().left().isEmpty() && each.words() >= NEAR * most)
+            .findFirst()
+            .orElse(candidates.getFirst());
+    List<Calculation> others =
+        candidates.stream()
+            .filter(each -> !each.equals(first))
+            .filter(each -> each.words() >= NEAR * first.words())
+            .limit(SHOWN_MOST)
+            .map(Candidate::calculation)
+            .toList();
+    long known = words.stream().filter(word -> !Vocabulary.idle(word)).count();
+    boolean text = first.calculation().inputs().stream().anyMatch(Input::text);
+    boolean strange = unused.size() >= known && !text;
+    return plainly.isEmpty() && (first.words() < SURE || strange)
+        ? torn(candidates)
+        : meant(first, others);
+  }
+
+  /// A name of the catalogue stands in the line as it is.
+  private Optional<Calculation> byName() {
+    for (String word : raw) {
+      if (Reckoner.find(word.toLowerCase(Locale.ROOT)) instanceof Search.Hit(Calculation hit)
+          && (word.contains("-") || raw.size() == 1)) {
+        return Optional.of(hit);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /// Reads misspelt words as the known ones they are near to, and says so.
+  private void spell() {
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      if (Vocabulary.idle(word) || WORDS.knows(word)) {
+        continue;
+      }
+      Optional<String> near = WORDS.near(word);
+      if (near.isPresent()) {
+        remarks.add("'" + word + "' was read as '" + near.get() + "'.");
+        words.set(i, near.get());
+      } else {
+        unused.add(word);
+      }
+    }
+    words.removeAll(unused);
+  }
+
+  private List<Candidate> candidates(Optional<Calculation> plainly) {
+    List<Calculation> tried = plainly.map(List::of).orElseGet(Reckoner::all);
+    record Weighed(Calculation calculation, double words) {}
+    return tried.stream()
+        .map(each -> new Weighed(each, plainly.isPresent() ? 2 : WORDS.fit(each, words)))
+        .filter(each -> each.words() > 0)
+        .sorted(Comparator.comparingDouble(each -> -each.words()))
+        .limit(TRIED_MOST)
+        .map(each -> fitted(each.calculation(), each.words()))
+        .sorted(Comparator.comparingDouble(each -> -each.score()))
+        .toList();
+  }
+
+  private Candidate fitted(Calculation calculation, double words) {
+    Fit fit = new Fit(calculation, amounts, given.keySet(), units);
+    long named = fit.missing().stream().filter(input -> given.containsKey(input.key())).count();
+    double score =
+        words - LEFT * fit.left().size() - MISSING * (fit.missing().size() - (double) named);
+    return new Candidate(calculation, words, score, fit);
+  }
+
+  private Asked unknown() {
+    if (words.stream().allMatch(Vocabulary::idle) && unused.isEmpty()) {
+      return new Asked.Unclear(
+          "That is an amount without a question; say what to reckon from it, as in 'plato 1.048'.",
+          List.of());
+    }
+    String what = String.join(" ", unused.isEmpty() ? words : unused);
+    return new Asked.Unclear(
+        "'" + what + "' is nothing that can be reckoned here; the list shows what can.", List.of());
+  }
+
+  private static Asked torn(List<Candidate> candidates) {
+    return new Asked.Unclear(
+        "These words fit several calculations and none well; choose one or say it with other words.",
+        candidates.stream().limit(SHOWN_MOST + 2L).map(Candidate::calculation).toList());
+  }
+
+  private Asked meant(Candidate chosen, List<Calculation> others) {
+    Calculation calculation = chosen.calculation();
+    Fit fit = chosen.fit();
+    List<Taken> taken = new ArrayList<>(fit.taken());
+    texts(calculation).forEach(taken::add);
+    Optional<String> fault = named(calculation, taken);
+    if (fault.isPresent()) {
+      return new Asked.Unclear(fault.get(), List.of(calculation));
+    }
+    if (!fit.left().isEmpty()) {
+      return new Asked.Unclear(homeless(calculation, fit.left().getFirst()), near(chosen, others));
+    }
+    unused.forEach(word -> remarks.add("'" + word + "' was not used."));
+    return new Asked.Meant(calculation, taken, remarks, others, missing(calculation, taken));
+  }
+
+  /// Inputs given by their names, as `malt=4.4 kg`.
+  private Optional<String> named(Calculation calculation, List<Taken> taken) {
+    for (Map.Entry<String, String> each : given.entrySet()) {
+      Optional<Input> input =
+          calculation.inputs().stream()
+              .filter(
+                  i ->
+                      i.key().equals(each.getKey())
+                          || i.javaName().toLowerCase(Locale.ROOT).equals(each.getKey()))
+              .findFirst();
+      if (input.isEmpty()) {
+        return calculation.stranger(Map.of(each.getKey(), each.getValue()));
+      }
+      if (taken.stream().anyMatch(t -> t.input().equals(input.get()))) {
+        return Optional.of(input.get().key() + " is given twice.");
+      }
+      taken.add(new Taken(input.get(), each.getValue(), each.getValue(), ""));
+    }
+    return Optional.empty();
+  }
+
+  /// A calculation that asks for words gets those that nothing else knew: a formula.
+  private List<Taken> texts(Calculation calculation) {
+    List<Taken> texts = new ArrayList<>();
+    Set<String> free = new LinkedHashSet<>();
+    for (String word : raw) {
+      boolean spoken = Vocabulary.split(word).stream().allMatch(WORDS::knows);
+      if (!spoken && !Vocabulary.idle(word.toLowerCase(Locale.ROOT))) {
+        free.add(word);
+      }
+    }
+    for (Input input : calculation.inputs()) {
+      if (input.text() && !free.isEmpty() && !given.containsKey(input.key())) {
+        String word = free.iterator().next();
+        free.remove(word);
+        unused.removeAll(Vocabulary.split(word));
+        remarks.removeIf(remark -> Vocabulary.split(word).stream().anyMatch(w -> remark.startsWith("'" + w + "' was read")));
+        texts.add(new Taken(input, word, word, ""));
+      }
+    }
+    return texts;
+  }
+
+  private static List<Calculation> near(Candidate chosen, List<Calculation> others) {
+    List<Calculation> near = new ArrayList<>(List.of(chosen.calculation()));
+    near.addAll(others);
+    return near;
+  }
+
+  private static String homeless(Calculation calculation, Fit.Amounted left) {
+    String asks =
+        calculation.inputs().stream().map(Question::withUnit).collect(Collectors.joining(", "));
+    return asks.isEmpty()
+        ? calculation.name() + " asks for nothing; it has no place for '" + left.text() + "'."
+        : calculation.name()
+            + " has no place for '"
+            + left.text()
+            + "'; it asks for "
+            + asks
+            + ".";
+  }
+
+  private static String missing(Calculation calculation, List<Taken> taken) {
+    List<String> missing =
+        calculation.inputs().stream()
+            .filter(input -> input.usual().isEmpty())
+            .filter(input -> taken.stream().noneMatch(each -> each.input().equals(input)))
+            .map(Question::withUnit)
+            .toList();
+    if (missing.isEmpty()) {
+      return "";
+    }
+    String last = missing.getLast();
+    String before = String.join(", ", missing.subList(0, missing.size() - 1));
+    return calculation.name()
+        + " still needs "
+        + (before.isEmpty() ? last : before + " and " + last)
+        + ".";
+  }
+
+  private static String withUnit(Input input) {
+    return input.unit().isEmpty() ? input.key() : input.key() + " (" + input.unit() + ")";
+  }
+}

@@ -1,0 +1,303 @@
+package gylebook.reckon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gylebook.testing.Cases;
+import gylebook.units.ReadingUnits;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/// Lines as brewers type them: which calculation is meant, and which amount goes where.
+class QuestionTest {
+  private static Asked asked(String line) {
+    return Question.read(line, ReadingUnits.METRIC);
+  }
+
+  private static Asked.Meant meant(String line) {
+    return switch (asked(line)) {
+      case Asked.Meant meant -> meant;
+      case Asked.Unclear unclear -> throw new AssertionError(line + ": " + unclear.sentence());
+    };
+  }
+
+  private static String sentence(String line) {
+    return switch (asked(line)) {
+      case Asked.Meant meant -> throw new AssertionError(line + ": " + meant);
+      case Asked.Unclear unclear -> unclear.sentence();
+    };
+  }
+
+  /// The calculation and its inputs by their names in the code; brackets where an amount was taken
+  /// across to another kind.
+  private static String understood(Asked.Meant meant) {
+    return meant.calculation().name()
+        + " "
+        + meant.taken().stream()
+            .map(
+                t ->
+                    t.input().javaName()
+                        + "="
+                        + (t.how().isEmpty() ? t.value() : "(" + t.value() + ")"))
+            .collect(Collectors.joining("; "));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "boiling point at 1200 m | boiling-point pressureKpa=(87.7180004 kPa)",
+        "boiling point 90 kPa | boiling-point pressureKpa=90 kPa",
+        "Boiling point at 4000 ft? | boiling-point pressureKpa=(87.5130404 kPa)",
+        "wort boiling point 12 P at 1200 m | "
+            + "wort-boiling-point extractFrac=(0.120000000); pressureKpa=(87.7180004 kPa)",
+        "ABV 1.064 1.012 | alcohol originalPlato=1.064; apparentPlato=1.012",
+        "abv og 1.064 fg 1.012 | alcohol originalPlato=1.064; apparentPlato=1.012",
+        "alcohol 16 P 3 P | alcohol originalPlato=16 P; apparentPlato=3 P",
+        "how strong is a beer of 1.050 and 1.010 | "
+            + "alcohol originalPlato=1.050; apparentPlato=1.010",
+        "carbonate 2.4 at 4 C | carbonation-pressure beerC=4 C; wantedVol=2.4",
+        "carbonate 2.4 at 4 | carbonation-pressure beerC=4; wantedVol=2.4",
+        "carbonate to 2.4 volumes at 40 F at 1600 m | "
+            + "carbonation-pressure beerC=40 F; wantedVol=2.4 volumes; airKpa=(83.5276716 kPa)",
+        "carbonation 12 psi 4 C | carbonation beerC=4 C; gaugeKpa=12 psi",
+        "strike 4.4 kg 66 C 15 L | strike liquorKg=(14.9730468 kg); maltKg=4.4 kg; mashC=66 C",
+        "strike 15 L 4.4 kg 66 C 18 C | "
+            + "strike liquorKg=(14.9730468 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
+        "strike 10 lb 4 oz grain at 18 C, 4 gal, mash at 152 F | "
+            + "strike liquorKg=(15.1144395 kg); maltKg=10 lb 4 oz; maltC=18 C; mashC=152 F",
+        "strike malt 4.4 kg liquor 15 L mash 66 C | "
+            + "strike liquorKg=(14.9730468 kg); maltKg=4.4 kg; mashC=66 C",
+        "strike 4.4 kg 66 C | strike maltKg=4.4 kg; mashC=66 C",
+        "mash temperature 15 L at 72 C, 4.4 kg malt | "
+            + "mash-temperature liquorKg=(14.9730468 kg); liquorC=72 C; maltKg=4.4 kg",
+        "ibu 30 g 5.5 % 20 L 60 min | "
+            + "bitterness-of-addition hopG=30 g; alphaFrac=5.5 %; wortL=20 L; boiledMin=60 min",
+        "bitterness 1 oz 5.5% 5 gal 60 min 1.050 | "
+            + "bitterness-of-addition hopG=1 oz; alphaFrac=5.5%; wortL=5 gal; boiledMin=60 min; wortSg=1.050",
+        "hop utilisation 1.050 60 min | hop-utilisation wortSg=1.050; boiledMin=60 min",
+        "hop utilisation 60 min 1.050 | hop-utilisation wortSg=1.050; boiledMin=60 min",
+        "iso alpha 80 C 25 min | iso-alpha-formed wortC=80 C; heldMin=25 min",
+        "prime 19 L 2.4 vol 20 C | priming-sugar beerL=19 L; wantedVol=2.4 vol; warmestC=20 C",
+        "priming sugar 5 gal | priming-sugar beerL=5 gal",
+        "hydrometer 1.045 at 30 C | hydrometer indicatedSg=1.045; sampleC=30 C",
+        "hydrometer 1.045 at 30 C calibrated 60 F | "
+            + "hydrometer indicatedSg=1.045; sampleC=30 C; calibratedC=60 F",
+        "refractometer 12.4 brix 6.2 brix | "
+            + "beer-refractometer originalPlato=12.4 brix; readingPlato=6.2 brix",
+        "plato 1.048 | plato gravitySg=1.048",
+        "gravity 12 P | gravity extractPlato=12 P",
+        "12 plato in sg | gravity extractPlato=12 plato",
+        "1.048 to plato | plato gravitySg=1.048",
+        "brix 1.048 | brix gravitySg=1.048",
+        "10 srm in ebc | ebc-from-srm beerSrm=10 srm",
+        "ebc from lovibond 60 | ebc-from-lovibond maltLovibond=60",
+        "lovibond 150 ebc | lovibond-from-ebc maltEbc=150 ebc",
+        "dilute 20 L 14 P to 12 P | dilution-water wortL=20 L; extractPlato=14 P; wantedPlato=12 P",
+        "top up 20 L 1.056 1.050 | "
+            + "dilution-water wortL=20 L; extractPlato=1.056; wantedPlato=1.050",
+        "heat 30 L from 15 C to 68 C with 2500 W | "
+            + "heating-time massKg=(29.9460937 kg); fromC=15 C; toC=68 C; powerW=2500 W",
+        "heating time 30 kg 68 C 2.5 kW | heating-time massKg=30 kg; toC=68 C; powerW=2.5 kW",
+        "evaporation at a duty 60 % 3000 W | boil-evaporation elementW=3000 W; dutyFrac=60 %",
+        "boil off 3500 W | boil-off powerW=3500 W",
+        "lift limit reach 0.5 m height 1.2 m | lift-limit reachM=0.5 m; heightM=1.2 m",
+        "seconds to burn 70 C | seconds-to-burn liquidC=70 C",
+        "burn 60c | seconds-to-burn liquidC=60c",
+        "pitch 20 L 1.050 | cells-to-pitch wortL=20 L; originalPlato=1.050",
+        "cells to pitch 20 L 12 P 1e6 | "
+            + "cells-to-pitch wortL=20 L; originalPlato=12 P; rateCountPerMl=1e6",
+        "dried yeast 200e9 | dried-yeast cellsCount=200e9",
+        "yeast viability 60 days at 4 C | yeast-viability-stored storageC=4 C; heldDay=60 days",
+        "mash ph 4.4 kg 15 L alkalinity 2 calcium 3 magnesium 0.5 | "
+            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2; calciumMeqPerL=3; magnesiumMeqPerL=0.5",
+        "mash ph malt 4.4 kg liquor 15 L alkalinity 2 meq/L calcium 3 meq/L magnesium 0.5 meq/L | "
+            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2 meq/L; calciumMeqPerL=3 meq/L; magnesiumMeqPerL=0.5 meq/L",
+        "residual alkalinity calcium 80 magnesium 10 bicarbonate 200 | "
+            + "residual-alkalinity calciumMgPerL=80; magnesiumMgPerL=10; bicarbonateMgPerL=200",
+        "attenuation 1.050 1.010 | attenuation-apparent originalPlato=1.050; apparentPlato=1.010",
+        "attenuation limit 66 C | attenuation-limit mashC=66 C",
+        "fermentability 66 C 90 min | attenuation-after-rest mashC=66 C; heldMin=90 min",
+        "first wort 3 L/kg | first-wort thicknessKgPerKg=(2.99460937 kg/kg)",
+        "mash volume 15 L 4.4 kg | mash-volume liquorL=15 L; maltKg=4.4 kg",
+        "oxygen in wort 18 C 12 P | oxygen-in-wort liquidC=18 C; originalPlato=12 P",
+        "cold volume 25 L 1.050 | cold-volume hotL=25 L; extractFrac=(0.123876471)",
+        "shrinkage 12 P | shrinkage extractFrac=(0.120000000)",
+        "air pressure 1600 m | air-pressure altitudeM=1600 m",
+        "salt ions CaCl2 0.5 g/L | salt-ions doseGPerL=0.5 g/L; saltFormula=CaCl2",
+        "molar mass CaSO4 | molar-mass formula=CaSO4",
+        "diacetyl rest 18 C | diacetyl-rest beerC=18 C",
+        "pt100 125 ohm | pt100-temperature probeOhm=125 ohm",
+        "pt100 66 C | pt100-resistance probeC=66 C",
+        "thermistor 10000 ohm | thermistor-temperature thermistorOhm=10000 ohm",
+        "thermocouple k 66 C | thermocouple-k-voltage junctionC=66 C",
+        "breaker 5500 W 240 V | breaker-size powerW=5500 W; mainsV=240 V",
+        "heater current 3000 W 230 V | heater-current powerW=3000 W; mainsV=230 V",
+        "element power 5500 W 240 V on 208 V | "
+            + "element-power plateW=5500 W; plateV=240 V; mainsV=208 V",
+        "draught line length 80 kPa | draught-line-length kegKpa=80 kPa",
+        "boilng point at 1200 m | boiling-point pressureKpa=(87.7180004 kPa)",
+        "boiling-point pressure=90 kPa | boiling-point pressureKpa=90 kPa",
+        "strike malt-kg=4.4 kg mash=66 liquor=15 | strike maltKg=4.4 kg; mashC=66; liquorKg=15",
+        "water density 66 C | water-density waterC=66 C",
+        "saturation pressure 100 C | saturation-pressure waterC=100 C",
+        "pasteurisation 62 C 20 min | pasteurisation-units doseC=62 C; heldMin=20 min",
+        "co2 in room 20 kg 8 P 30 m3 | "
+            + "room-gas-from-fermentation wortKg=20 kg; realDropPlato=8 P; roomM3=30 m3",
+        "immersion chiller 20 kg 0.1 kg/s 12 C | "
+            + "immersion-chilling-time wortKg=20 kg; waterKgPerSec=0.1 kg/s; waterC=12 C",
+        "hose drop 6 L/min | hose-drop flowLPerSec=6 L/min",
+        "yeast starter 1e11 1 L 10 P | starter-cells startCount=1e11; starterL=1 L; dropPlato=10 P",
+        "final 1.012 original 1.064 abv | alcohol originalPlato=1.064; apparentPlato=1.012",
+        "fg 1.012 og 1.064 abv | alcohol originalPlato=1.064; apparentPlato=1.012",
+        "mash 66 C strike 15 L malt 4.4 kg | "
+            + "strike liquorKg=(14.9730468 kg); maltKg=4.4 kg; mashC=66 C",
+        "refractometer 12.4 P 6.2 P | beer-refractometer originalPlato=12.4 P; readingPlato=6.2 P",
+        "66 C mash 18 C malt strike 4.4 kg grain 15 L | "
+            + "strike liquorKg=(14.9730468 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
+        "mash in 15 L 72 C 4.4 kg | "
+            + "mash-temperature liquorKg=(14.9730468 kg); liquorC=72 C; maltKg=4.4 kg",
+        "strike 4,4 kg 66 °C 15 L | strike liquorKg=(14.9730468 kg); maltKg=4,4 kg; mashC=66 °C",
+        "strike 4.4kg 66c 15l | strike liquorKg=(14.9730468 kg); maltKg=4.4kg; mashC=66c",
+        "alcohol from 1.050 down to 1.010 | alcohol originalPlato=1.050; apparentPlato=1.010",
+        "how much sugar to prime 19 L to 2.5 volumes | "
+            + "priming-sugar beerL=19 L; wantedVol=2.5 volumes",
+        "what temperature does water boil at 5000 ft | boiling-point pressureKpa=(84.3110541 kPa)",
+        "how long to chill 20 kg with 0.1 kg/s at 12 C | "
+            + "immersion-chilling-time wortKg=20 kg; waterKgPerSec=0.1 kg/s; waterC=12 C",
+        "carbonate at 38F for 2.5 vols | carbonation-pressure beerC=38F; wantedVol=2.5 vols"
+      })
+  void aLineIsUnderstood(String line, String understood) {
+    assertThat(understood(meant(line)).strip()).isEqualTo(understood);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "asdf 12 | 'asdf' is nothing that can be reckoned here",
+        "qwertz | 'qwertz' is nothing that can be reckoned here",
+        "12 P | amount without a question",
+        "1.050 1.010 | amount without a question",
+        "boil the ocean | choose one or say it with other words",
+        "what is the meaning of life | choose one or say it with other words",
+        "carbonate 20-25 C | '20-25' begins like an amount and is none",
+        "strike 4.4 kg 66 C 15 L 230 V | strike has no place for '230 V'; it asks for liquor (kg)",
+        "boiling-point pressur=90 kPa | boiling-point knows no 'pressur'; it asks for pressure",
+        "plato gravity=1.048 gravity=1.050 | gravity is given twice",
+        "= 12 | An equals sign stands between a name and its value",
+        "ground-fault-trip 12 A | asks for nothing; it has no place for '12 A'",
+        "mash ph 1 2 3 4 5 6 7 8 9 10 | holds 10 amounts"
+      })
+  void whatIsNotUnderstoodIsSaidInASentence(String line, String said) {
+    assertThat(sentence(line)).contains(said).endsWith(".");
+  }
+
+  @Test
+  void anEmptyOrAnEndlessLineIsASentenceToo() {
+    assertThat(sentence("")).contains("boiling point at 1200 m");
+    assertThat(sentence("   ")).contains("boiling point at 1200 m");
+    assertThat(sentence("strike ".repeat(60))).contains("420 characters");
+  }
+
+  @Test
+  void whatIsMissingIsAskedForInOneSentence() {
+    assertThat(meant("strike 4.4 kg 66 C").missing()).isEqualTo("strike still needs liquor (kg).");
+    assertThat(meant("lift index").missing())
+        .isEqualTo("lift-index still needs load (kg) and limit (kg).");
+    assertThat(meant("boiling point").missing()).isEmpty();
+  }
+
+  @Test
+  void whatWasReadOtherwiseThanTypedIsSaid() {
+    assertThat(meant("boilng point at 1200 m").remarks())
+        .containsExactly("'boilng' was read as 'boiling'.");
+    assertThat(meant("boiling point in tibet at 4500 m").remarks())
+        .containsExactly("'tibet' was not used.");
+    Taken taken = meant("boiling point at 1200 m").taken().getFirst();
+    assertThat(taken.how()).isEqualTo("air at 1200 m in standard weather");
+    assertThat(taken.typed()).isEqualTo("1200 m");
+  }
+
+  @Test
+  void otherMeaningsAreOffered() {
+    assertThat(meant("boiling point at 1200 m").others())
+        .extracting(Calculation::name)
+        .contains("wort-boiling-point");
+  }
+
+  @Test
+  void everyCalculationIsFoundByItsNameAndByTheWordsOfIt() {
+    for (Calculation calculation : Reckoner.all()) {
+      assertThat(meant(calculation.name()).calculation()).isEqualTo(calculation);
+      if (calculation.name().matches(".*-\\d+(-.*)?")) {
+        continue; // Typed as words, the number in it is an amount.
+      }
+      String words = calculation.name().replace('-', ' ');
+      Asked asked = asked(words);
+      List<Calculation> offered =
+          asked instanceof Asked.Meant meant
+              ? Stream.concat(
+                      Stream.of(meant.calculation()), meant.others().stream())
+                  .toList()
+              : ((Asked.Unclear) asked).near();
+      assertThat(offered).as(words).contains(calculation);
+    }
+  }
+
+  @Test
+  void everyPhraseLeadsToCalculationsThatExist() {
+    assertThat(Phrases.meant()).hasSizeGreaterThan(150);
+    Phrases.meant()
+        .forEach(
+            (words, names) -> {
+              for (String name : names) {
+                assertThat(Reckoner.find(name)).as(name).isInstanceOf(Search.Hit.class);
+              }
+              // Said alone, a phrase finds one of its calculations; with amounts they decide.
+              assertThat(names).as(words + "").contains(first(String.join(" ", words)));
+            });
+  }
+
+  private static String first(String line) {
+    return switch (asked(line)) {
+      case Asked.Meant meant -> meant.calculation().name();
+      case Asked.Unclear unclear -> unclear.sentence();
+    };
+  }
+
+  @Test
+  void noLineMakesTheReaderThrowAndNothingTypedIsLost() {
+    List<String> pieces =
+        List.of(
+            "strike", "boil", "at", "66 C", "1.050", "=", "-", "4,4 kg", "°", "½", "(", ")", "x=",
+            "mash", "12-13", "NaN", "1e400", "%", "\u202e", "in", "abv", "5 ft 3 in", "ü", "'",
+            "CaSO4", "//", "7 lb 3 oz", "malt", "carbonate", "1 000", "1'000", "to", "\"", "5\"");
+    Cases.each(
+        600,
+        random -> {
+          StringBuilder line = new StringBuilder();
+          int count = random.nextInt(1, 9);
+          for (int i = 0; i < count; i++) {
+            line.append(pieces.get(random.nextInt(pieces.size())));
+            line.append(random.nextInt(5) == 0 ? "" : " ");
+          }
+          switch (asked(line.toString())) {
+            case Asked.Unclear unclear -> assertThat(unclear.sentence()).isNotBlank();
+            case Asked.Meant meant -> {
+              assertThat(meant.taken()).allMatch(t -> line.toString().contains(beginning(t.typed())));
+              meant.calculation().reckon(meant.typed(), ReadingUnits.US);
+            }
+          }
+        });
+  }
+
+  private static String beginning(String typed) {
+    return typed.substring(0, 1);
+  }
+}

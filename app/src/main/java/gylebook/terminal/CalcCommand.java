@@ -1,16 +1,22 @@
 package gylebook.terminal;
 
+import gylebook.reckon.Asked;
 import gylebook.reckon.Calculation;
+import gylebook.reckon.Opinion;
+import gylebook.reckon.Question;
 import gylebook.reckon.Reckoner;
 import gylebook.reckon.Reckoning;
 import gylebook.reckon.Search;
+import gylebook.reckon.SecondMethods;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -20,7 +26,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /// `calc` lists the single calculations, `calc NAME` explains one, `calc NAME key=value ...` does
-/// it.
+/// it, and so does a line in plain words: `calc boiling point at 1200 m`.
 ///
 /// It writes to the writers of its command line. Code 0 is an answer, 2 is a request that cannot be
 /// met, with a sentence on the error writer.
@@ -36,7 +42,8 @@ public final class CalcCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "NAME",
-      description = "The calculation; without inputs it is explained.")
+      description =
+          "The calculation, explained without inputs; or plain words: boiling point at 1200 m.")
   private @Nullable String name;
 
   @Parameters(
@@ -76,12 +83,55 @@ public final class CalcCommand implements Callable<Integer> {
   }
 
   private int named(String wanted, PrintWriter out, PrintWriter err) {
+    boolean keys = inputs.stream().allMatch(input -> input.indexOf('=') > 0);
     return switch (Reckoner.find(wanted)) {
-      case Search.Miss miss ->
-          refuse(err, miss.sentence() + (miss.nearest().isEmpty() ? " calc lists them all." : ""));
-      case Search.Hit hit ->
+      case Search.Hit hit when keys ->
           inputs.isEmpty() ? explain(hit.calculation(), out) : reckon(hit.calculation(), out, err);
+      case Search.Miss miss when inputs.isEmpty() && !wanted.contains(" ") ->
+          refuse(err, miss.sentence() + (miss.nearest().isEmpty() ? " calc lists them all." : ""));
+      default -> asked(wanted + " " + String.join(" ", inputs), out, err);
     };
+  }
+
+  /// A line in plain words.
+  private int asked(String line, PrintWriter out, PrintWriter err) {
+    return switch (Question.read(line, units.units())) {
+      case Asked.Unclear unclear -> {
+        String near =
+            unclear.near().stream().map(Calculation::name).collect(Collectors.joining(", "));
+        yield refuse(err, unclear.sentence() + (near.isEmpty() ? "" : " Near: " + near + "."));
+      }
+      case Asked.Meant meant when !meant.missing().isEmpty() ->
+          refuse(err, String.join(" ", sentences(meant)));
+      case Asked.Meant meant -> {
+        Reckoning reckoning = meant.calculation().reckon(meant.typed(), units.units());
+        yield switch (reckoning) {
+          case Reckoning.Unanswered refused -> refuse(err, refused.sentence());
+          case Reckoning.Answer answer -> say(meant, answer, out);
+        };
+      }
+    };
+  }
+
+  private static List<String> sentences(Asked.Meant meant) {
+    List<String> sentences = new ArrayList<>(List.of(meant.missing()));
+    meant.taken().forEach(taken -> sentences.add(CalcText.taken(taken)));
+    sentences.addAll(meant.remarks());
+    return sentences;
+  }
+
+  private int say(Asked.Meant meant, Reckoning.Answer answer, PrintWriter out) {
+    List<Opinion> opinions =
+        SecondMethods.beside(meant.calculation(), meant.typed(), answer, units.units());
+    if (json) {
+      out.println(CalcJson.answer(meant.calculation(), answer, opinions));
+    } else {
+      out.println(meant.calculation().name() + ": " + meant.calculation().says());
+      new CalcText(out).answer(meant.calculation(), answer, opinions);
+      meant.taken().forEach(taken -> out.println("  " + CalcText.taken(taken)));
+      meant.remarks().forEach(remark -> out.println("  " + remark));
+    }
+    return ANSWERED;
   }
 
   private int explain(Calculation calculation, PrintWriter out) {
@@ -104,10 +154,11 @@ public final class CalcCommand implements Callable<Integer> {
     return switch (calculation.reckon(typed, units.units())) {
       case Reckoning.Unanswered refused -> refuse(err, refused.sentence());
       case Reckoning.Answer answer -> {
+        List<Opinion> opinions = SecondMethods.beside(calculation, typed, answer, units.units());
         if (json) {
-          out.println(CalcJson.answer(calculation, answer));
+          out.println(CalcJson.answer(calculation, answer, opinions));
         } else {
-          new CalcText(out).answer(calculation, answer);
+          new CalcText(out).answer(calculation, answer, opinions);
         }
         yield ANSWERED;
       }

@@ -3,6 +3,7 @@ package gylebook.terminal;
 import gylebook.reckon.Amount;
 import gylebook.reckon.Calculation;
 import gylebook.reckon.Input;
+import gylebook.reckon.Opinion;
 import gylebook.reckon.Origin;
 import gylebook.reckon.Output;
 import gylebook.reckon.Reckoning;
@@ -27,7 +28,7 @@ final class CalcJson {
     return MAPPER.writeValueAsString(described(calculation));
   }
 
-  static String answer(Calculation calculation, Reckoning.Answer answer) {
+  static String answer(Calculation calculation, Reckoning.Answer answer, List<Opinion> opinions) {
     Map<String, Object> written = new LinkedHashMap<>();
     written.put("calculation", calculation.name());
     Map<String, Object> inputs = new LinkedHashMap<>();
@@ -38,6 +39,9 @@ final class CalcJson {
       written.put("remarks", answer.remarks());
     }
     written.put("cautions", answer.cautions());
+    if (!opinions.isEmpty()) {
+      written.put("others", opinions.stream().map(CalcJson::opinion).toList());
+    }
     written.put("sources", sources(answer.sources()));
     return MAPPER.writeValueAsString(written);
   }
@@ -50,6 +54,14 @@ final class CalcJson {
     written.put("value", amount.value());
     written.put("unit", amount.unit());
     written.put("shown", amount.shown());
+    return written;
+  }
+
+  private static Map<String, Object> opinion(Opinion opinion) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("question", opinion.question());
+    written.put("calculation", opinion.calculation().name());
+    written.putAll(amount(opinion.amount(), true));
     return written;
   }
 

@@ -1,11 +1,12 @@
 package gylebook.terminal;
 
-import gylebook.reckon.Amount;
 import gylebook.reckon.Calculation;
 import gylebook.reckon.Input;
+import gylebook.reckon.Opinion;
 import gylebook.reckon.Origin;
 import gylebook.reckon.Output;
 import gylebook.reckon.Reckoning;
+import gylebook.reckon.Taken;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,7 +31,8 @@ final class CalcText {
       out.println("  " + padded(calculation.name(), wide) + "  " + calculation.says());
     }
     out.println();
-    out.println("calc NAME explains one; calc NAME key=value ... does it.");
+    out.println("calc NAME explains one; calc NAME key=value ... does it;");
+    out.println("plain words do as well: calc boiling point at 1200 m.");
   }
 
   void explain(Calculation calculation) {
@@ -51,10 +53,8 @@ final class CalcText {
     out.println("  for example: calc " + calculation.name() + example(calculation));
   }
 
-  void answer(Calculation calculation, Reckoning.Answer answer) {
-    for (Amount result : answer.results()) {
-      out.println(result.name() + ": " + result.shown());
-    }
+  void answer(Calculation calculation, Reckoning.Answer answer, List<Opinion> opinions) {
+    answer.lines().forEach(line -> out.println(line.words()));
     answer.remarks().forEach(out::println);
     out.println(
         "  from "
@@ -63,7 +63,22 @@ final class CalcText {
                 .collect(Collectors.joining(", ")));
     out.println("  by " + calculation.equation());
     answer.cautions().forEach(caution -> out.println("  caution: " + caution));
+    for (Opinion opinion : opinions) {
+      out.println(
+          "  %s is %s here, %s by %s"
+              .formatted(
+                  opinion.question(),
+                  opinion.own().shown(),
+                  opinion.amount().shown(),
+                  opinion.calculation().name()));
+    }
     sources(answer.sources());
+  }
+
+  /// Which typed amount was taken for which input.
+  static String taken(Taken taken) {
+    String how = taken.how().isEmpty() ? "" : ", which is " + taken.value() + ": " + taken.how();
+    return "'" + taken.typed() + "' was taken for " + taken.input().words() + how + ".";
   }
 
   private void sources(List<Origin> sources) {

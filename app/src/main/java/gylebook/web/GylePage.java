@@ -41,7 +41,9 @@ final class GylePage {
                   gyle.invented() ? " <small>invented</small>" : "",
                   Html.escaped(recipe.wanted())));
     }
-    html.append("</ul><p><a href=\"/instruments\">Instruments</a></p>");
+    html.append(
+        "</ul><p><a href=\"/instruments\">Instruments</a>"
+            + " <a href=\"/reckon\">Reckoner: one number, with its why</a></p>");
     html.append(bringing(book));
     return Html.page("Gylebook", html.toString());
   }

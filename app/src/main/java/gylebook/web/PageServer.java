@@ -40,6 +40,7 @@ public final class PageServer {
               files.register(config.routes);
               newcomers.register(config.routes);
               wired.register(config.routes);
+              new ReckonRoutes(desk).register(config.routes);
               new PracticeRoutes(instruments.practice()).register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(

@@ -74,6 +74,42 @@ class CalcCommandTest {
   }
 
   @Test
+  void plainWordsDoAsWell() {
+    Said said = calc("boiling", "point", "at", "1200", "m");
+    assertThat(said.code()).isZero();
+    // 96.0 C at 87.77 kPa: IAPWS-IF97; 87.72 kPa at 1200 m: US Standard Atmosphere 1976.
+    assertThat(said.out())
+        .startsWith("boiling-point: The temperature at which water boils")
+        .contains("boiling: 96.0 °C")
+        .contains("'1200 m' was taken for pressure, which is 87.7180004 kPa: air at 1200 m");
+    assertThat(calc("ABV 1.064 1.012").out()).contains("by-volume: 6.8 %");
+    assertThat(calc("strike", "4.4kg", "66c", "15L", "--units", "us").out())
+        .contains("strike: 157.5 °F");
+  }
+
+  @Test
+  void whatPlainWordsLackIsSaidWithWhatWasTaken() {
+    Said said = calc("strike", "4.4", "kg", "66", "C");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err())
+        .contains("strike still needs liquor (kg).")
+        .contains("'4.4 kg' was taken for malt.")
+        .contains("'66 C' was taken for mash.");
+    assertThat(said.out()).isEmpty();
+    assertThat(calc("carbonate", "20-25", "C").err()).contains("'20-25'");
+  }
+
+  @Test
+  void anotherMethodStandsBesideTheAnswer() {
+    assertThat(calc("ibu 30 g 5.5 % 20 L 60 min").out())
+        .contains("bitterness is 19 mg/L here, 27 mg/L by iso-alpha-of-addition");
+    JsonNode answer =
+        JsonMapper.builder().build().readTree(calc("plato", "gravity=1.048", "--json").out());
+    assertThat(answer.get("others").get(0).get("calculation").asString()).isNotBlank();
+    assertThat(answer.get("others").get(0).get("value").asDouble()).isCloseTo(11.9, within(0.1));
+  }
+
+  @Test
   void theListIsJsonAsWell() {
     JsonNode list = JsonMapper.builder().build().readTree(calc("--json").out());
     assertThat(list.size()).isEqualTo(Reckoner.all().size());

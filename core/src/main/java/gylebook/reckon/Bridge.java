@@ -39,8 +39,7 @@ final class Bridge {
     String last = stem.isEmpty() ? "" : stem.getLast();
     String unit = wanted.symbol();
     if (unit.equals("kPa") && AIRS.contains(last)) {
-      return inside(typed, Unit.known(Quantity.LENGTH, "m"))
-          .flatMap(m -> pressure(m, typed));
+      return inside(typed, Unit.known(Quantity.LENGTH, "m")).flatMap(m -> pressure(m, typed));
     }
     if (unit.equals("kg") && WATERS.contains(last)) {
       return inside(typed, Quantity.VOLUME.inside())

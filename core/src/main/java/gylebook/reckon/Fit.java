@@ -25,7 +25,8 @@ final class Fit {
   private static final double LIKELY = 8;
   private static final double TURNED = 0.6;
   private static final Set<String> LASTING = Set.of("held", "boiled", "stored", "rest", "cooling");
-  private static final Pattern GRAVITY = Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
+  private static final Pattern GRAVITY =
+      Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
   private static final Pattern MINUTES = Pattern.compile(".*\\d ?m");
 
   private final Calculation calculation;
@@ -46,8 +47,7 @@ final class Fit {
   /// One amount at one input: what goes in, and how well it suits.
   private record Place(String value, String how, double score) {}
 
-  Fit(
-      Calculation calculation, List<Amounted> amounts, Set<String> given, ReadingUnits units) {
+  Fit(Calculation calculation, List<Amounted> amounts, Set<String> given, ReadingUnits units) {
     this.calculation = calculation;
     this.amounts = List.copyOf(amounts);
     this.units = units;
@@ -166,8 +166,7 @@ final class Fit {
   private static double suits(Amounted amount, Named wanted) {
     boolean gravity = wanted.symbol().equals("SG") || wanted.symbol().equals("°P");
     if (!amount.bare()) {
-      boolean minutes =
-          MINUTES.matcher(amount.text()).matches() && !wanted.symbol().equals("m");
+      boolean minutes = MINUTES.matcher(amount.text()).matches() && !wanted.symbol().equals("m");
       double habit = Bridge.saidInLitres(wanted) ? -1 : lasts(wanted) ? 1 : 0;
       return habit + (minutes ? EXACT / 2 : EXACT);
     }

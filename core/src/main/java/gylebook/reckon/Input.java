@@ -1,6 +1,7 @@
 package gylebook.reckon;
 
 import gylebook.units.AnyUnit;
+import gylebook.units.ReadingUnits;
 import java.util.OptionalDouble;
 
 /// What a calculation asks for.
@@ -11,4 +12,14 @@ import java.util.OptionalDouble;
 /// @param usual the value taken when nothing is typed, in that unit
 /// @param text whether it takes words instead of a number
 @AnyUnit("the usual value of any input, in the unit that stands beside it")
-public record Input(String key, String javaName, String unit, OptionalDouble usual, boolean text) {}
+public record Input(String key, String javaName, String unit, OptionalDouble usual, boolean text) {
+  /// Its name in words, unit left out: `ice reading`.
+  public String words() {
+    return Named.of(javaName).stem().replace('-', ' ');
+  }
+
+  /// The usual value as somebody would type it, to the last digit; empty when there is none.
+  public String usualTyped(ReadingUnits units) {
+    return usual.isPresent() ? Named.of(javaName).typed(usual.getAsDouble(), units) : "";
+  }
+}

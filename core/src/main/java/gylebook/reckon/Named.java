@@ -60,6 +60,29 @@ record Named(String javaName, Optional<UnitName> unitName) {
         .doubleValue();
   }
 
+  /// A value as a person would type it for this input, in the reader's unit where that is plain.
+  String typed(double value, ReadingUnits units) {
+    Optional<Unit> own = unit().filter(known -> known.quantity() != Quantity.NUMBER);
+    if (own.isEmpty()) {
+      return symbol().isEmpty() ? digits(value) : digits(value) + " " + symbol();
+    }
+    Unit read =
+        switch (own.get().quantity()) {
+          case TEMPERATURE, PRESSURE, SHARE, GRAVITY -> units.unit(own.get().quantity());
+          default -> own.get();
+        };
+    double there = read.fromInside(own.get().toInside(value));
+    boolean bare = read.symbol().isEmpty() || read.symbol().equals("SG");
+    return bare ? digits(there) : digits(there) + " " + read.symbol();
+  }
+
+  private static String digits(double value) {
+    BigDecimal nine = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
+    double size = Math.abs(value);
+    boolean plain = value == 0 || (size >= 1e-4 && size < 1e9);
+    return plain ? nine.toPlainString() : nine.toString().replace("E", "e").replace("e+", "e");
+  }
+
   Amount amount(String name, double value, ReadingUnits units) {
     return new Amount(name, value, symbol(), shown(value, units));
   }

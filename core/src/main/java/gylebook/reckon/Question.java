@@ -84,8 +84,7 @@ public final class Question {
           words.addAll(Vocabulary.split(text));
         }
         case Piece.Figure(String text, boolean bare) ->
-            amounts.add(
-                new Fit.Amounted(text, bare, beside(pieces, i, -1), beside(pieces, i, 1)));
+            amounts.add(new Fit.Amounted(text, bare, beside(pieces, i, -1), beside(pieces, i, 1)));
         case Piece.Odd(String text) ->
             odd = Optional.of("'" + text + "' begins like an amount and is none.");
         case Piece.Equals _ ->
@@ -103,8 +102,8 @@ public final class Question {
     };
   }
 
-  /// The next word on one side that says something, before another amount comes; in front the
-  /// small ones as well: `from 15 C to 68 C`. A name with an equals sign speaks of its own value.
+  /// The next word on one side that says something, before another amount comes; in front the small
+  /// ones as well: `from 15 C to 68 C`. A name with an equals sign speaks of its own value.
   private static List<String> beside(List<Piece> pieces, int at, int step) {
     List<String> beside = new ArrayList<>();
     for (int i = at + step; i >= 0 && i < pieces.size(); i += step) {
@@ -223,7 +222,8 @@ public final class Question {
 
   private static Asked torn(List<Candidate> candidates) {
     return new Asked.Unclear(
-        "These words fit several calculations and none well; choose one or say it with other words.",
+        "These words fit several calculations and none well;"
+            + " choose one or say it with other words.",
         candidates.stream().limit(SHOWN_MOST + 2L).map(Candidate::calculation).toList());
   }
 
@@ -279,7 +279,10 @@ public final class Question {
         String word = free.iterator().next();
         free.remove(word);
         unused.removeAll(Vocabulary.split(word));
-        remarks.removeIf(remark -> Vocabulary.split(word).stream().anyMatch(w -> remark.startsWith("'" + w + "' was read")));
+        remarks.removeIf(
+            remark ->
+                Vocabulary.split(word).stream()
+                    .anyMatch(w -> remark.startsWith("'" + w + "' was read")));
         texts.add(new Taken(input, word, word, ""));
       }
     }
@@ -297,12 +300,7 @@ public final class Question {
         calculation.inputs().stream().map(Question::withUnit).collect(Collectors.joining(", "));
     return asks.isEmpty()
         ? calculation.name() + " asks for nothing; it has no place for '" + left.text() + "'."
-        : calculation.name()
-            + " has no place for '"
-            + left.text()
-            + "'; it asks for "
-            + asks
-            + ".";
+        : calculation.name() + " has no place for '" + left.text() + "'; it asks for " + asks + ".";
   }
 
   private static String missing(Calculation calculation, List<Taken> taken) {

@@ -74,7 +74,9 @@ final class Ranges {
   private static double sharedRatio(Validity range, Named named) {
     List<String> words = List.of(range.what().toLowerCase(Locale.ROOT).split(" ", -1));
     List<String> stem = named.unitName().map(name -> name.stem()).orElse(List.of());
-    return stem.isEmpty() ? 0 : (double) stem.stream().filter(words::contains).count() / stem.size();
+    return stem.isEmpty()
+        ? 0
+        : (double) stem.stream().filter(words::contains).count() / stem.size();
   }
 
   private static Validity value(Field field) {

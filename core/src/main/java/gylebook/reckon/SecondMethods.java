@@ -83,7 +83,9 @@ public final class SecondMethods {
       for (Method other : shared.methods()) {
         if (!other.equals(own.get())) {
           ask(other, own.get(), typed, units)
-              .map(each -> new Opinion(shared.question(), said.get(), each.calculation(), each.amount()))
+              .map(
+                  each ->
+                      new Opinion(shared.question(), said.get(), each.calculation(), each.amount()))
               .ifPresent(opinions::add);
         }
       }

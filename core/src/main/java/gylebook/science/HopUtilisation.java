@@ -57,8 +57,8 @@ public final class HopUtilisation {
   ///
   /// `B = m alpha/V * iso(T, t) * (1 - kettle loss)(1 - fermentation loss)`
   ///
-  /// - Valid: 90 to 130 C; extrapolated below. The losses are a brewery's own: a third in all is the
-  ///   usual start, and a quarter more or less is common. Says nothing of other bitter matter.
+  /// - Valid: 90 to 130 C; extrapolated below. The losses are a brewery's own: a third in all is
+  ///   the usual start, and a quarter more or less is common. Says nothing of other bitter matter.
   /// - Source: the rates of [HopIsomerisation]; the losses of `iso-alpha-kettle-to-glass`.
   @Source(key = "malowicki2005", at = "abstract", trust = Trust.READ)
   @Source(key = "justus2018", at = "abstract: mean loss in the cellar", trust = Trust.READ)

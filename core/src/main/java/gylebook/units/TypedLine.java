@@ -17,7 +17,8 @@ public final class TypedLine {
   /// An amount has at most so many pieces with spaces between: `1 1/2 imp fl oz`.
   private static final int PIECES_MOST = 5;
 
-  private static final Pattern BEGINS_NUMBER = Pattern.compile("[+-]?[.,]?\\d.*|[+-]?[½¼¾⅓⅔⅛⅜⅝⅞].*");
+  private static final Pattern BEGINS_NUMBER =
+      Pattern.compile("[+-]?[.,]?\\d.*|[+-]?[½¼¾⅓⅔⅛⅜⅝⅞].*");
   private static final Pattern EDGES = Pattern.compile("^[\\s(\\[\"“„]+|[\\s,;:?!)\\]\"”]+$");
   private static final Pattern MIXED = Pattern.compile("(?s)\\d+ (\\d+/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞]).*");
 
@@ -98,8 +99,7 @@ public final class TypedLine {
   }
 
   /// Adds the longest amount that begins at a token; answers how many tokens it took.
-  private static int figure(
-      List<String> tokens, int at, Set<String> symbols, List<Piece> pieces) {
+  private static int figure(List<String> tokens, int at, Set<String> symbols, List<Piece> pieces) {
     for (int count = Math.min(PIECES_MOST, tokens.size() - at); count > 0; count--) {
       String text = String.join(" ", tokens.subList(at, at + count));
       boolean means = count > 1 && inside(tokens, at + count);

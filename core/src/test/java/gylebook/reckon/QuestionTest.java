@@ -78,7 +78,8 @@ class QuestionTest {
         "ibu 30 g 5.5 % 20 L 60 min | "
             + "bitterness-of-addition hopG=30 g; alphaFrac=5.5 %; wortL=20 L; boiledMin=60 min",
         "bitterness 1 oz 5.5% 5 gal 60 min 1.050 | "
-            + "bitterness-of-addition hopG=1 oz; alphaFrac=5.5%; wortL=5 gal; boiledMin=60 min; wortSg=1.050",
+            + "bitterness-of-addition hopG=1 oz; alphaFrac=5.5%; wortL=5 gal; "
+            + "boiledMin=60 min; wortSg=1.050",
         "hop utilisation 1.050 60 min | hop-utilisation wortSg=1.050; boiledMin=60 min",
         "hop utilisation 60 min 1.050 | hop-utilisation wortSg=1.050; boiledMin=60 min",
         "iso alpha 80 C 25 min | iso-alpha-formed wortC=80 C; heldMin=25 min",
@@ -114,9 +115,11 @@ class QuestionTest {
         "dried yeast 200e9 | dried-yeast cellsCount=200e9",
         "yeast viability 60 days at 4 C | yeast-viability-stored storageC=4 C; heldDay=60 days",
         "mash ph 4.4 kg 15 L alkalinity 2 calcium 3 magnesium 0.5 | "
-            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2; calciumMeqPerL=3; magnesiumMeqPerL=0.5",
+            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2; "
+            + "calciumMeqPerL=3; magnesiumMeqPerL=0.5",
         "mash ph malt 4.4 kg liquor 15 L alkalinity 2 meq/L calcium 3 meq/L magnesium 0.5 meq/L | "
-            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2 meq/L; calciumMeqPerL=3 meq/L; magnesiumMeqPerL=0.5 meq/L",
+            + "mash-ph maltKg=4.4 kg; liquorL=15 L; alkalinityMeqPerL=2 meq/L; "
+            + "calciumMeqPerL=3 meq/L; magnesiumMeqPerL=0.5 meq/L",
         "residual alkalinity calcium 80 magnesium 10 bicarbonate 200 | "
             + "residual-alkalinity calciumMgPerL=80; magnesiumMgPerL=10; bicarbonateMgPerL=200",
         "attenuation 1.050 1.010 | attenuation-apparent originalPlato=1.050; apparentPlato=1.010",
@@ -242,9 +245,7 @@ class QuestionTest {
       Asked asked = asked(words);
       List<Calculation> offered =
           asked instanceof Asked.Meant meant
-              ? Stream.concat(
-                      Stream.of(meant.calculation()), meant.others().stream())
-                  .toList()
+              ? Stream.concat(Stream.of(meant.calculation()), meant.others().stream()).toList()
               : ((Asked.Unclear) asked).near();
       assertThat(offered).as(words).contains(calculation);
     }
@@ -275,9 +276,40 @@ class QuestionTest {
   void noLineMakesTheReaderThrowAndNothingTypedIsLost() {
     List<String> pieces =
         List.of(
-            "strike", "boil", "at", "66 C", "1.050", "=", "-", "4,4 kg", "°", "½", "(", ")", "x=",
-            "mash", "12-13", "NaN", "1e400", "%", "\u202e", "in", "abv", "5 ft 3 in", "ü", "'",
-            "CaSO4", "//", "7 lb 3 oz", "malt", "carbonate", "1 000", "1'000", "to", "\"", "5\"");
+            "strike",
+            "boil",
+            "at",
+            "66 C",
+            "1.050",
+            "=",
+            "-",
+            "4,4 kg",
+            "°",
+            "½",
+            "(",
+            ")",
+            "x=",
+            "mash",
+            "12-13",
+            "NaN",
+            "1e400",
+            "%",
+            "\u202e",
+            "in",
+            "abv",
+            "5 ft 3 in",
+            "ü",
+            "'",
+            "CaSO4",
+            "//",
+            "7 lb 3 oz",
+            "malt",
+            "carbonate",
+            "1 000",
+            "1'000",
+            "to",
+            "\"",
+            "5\"");
     Cases.each(
         600,
         random -> {
@@ -290,7 +322,8 @@ class QuestionTest {
           switch (asked(line.toString())) {
             case Asked.Unclear unclear -> assertThat(unclear.sentence()).isNotBlank();
             case Asked.Meant meant -> {
-              assertThat(meant.taken()).allMatch(t -> line.toString().contains(beginning(t.typed())));
+              assertThat(meant.taken())
+                  .allMatch(t -> line.toString().contains(beginning(t.typed())));
               meant.calculation().reckon(meant.typed(), ReadingUnits.US);
             }
           }

@@ -23,8 +23,7 @@ class SecondMethodsTest {
     if (Question.read(line, ReadingUnits.METRIC) instanceof Asked.Meant meant
         && meant.calculation().reckon(meant.typed(), ReadingUnits.METRIC)
             instanceof Reckoning.Answer answer) {
-      return SecondMethods.beside(
-          meant.calculation(), meant.typed(), answer, ReadingUnits.METRIC);
+      return SecondMethods.beside(meant.calculation(), meant.typed(), answer, ReadingUnits.METRIC);
     }
     throw new AssertionError(line + ": " + Question.read(line, ReadingUnits.METRIC));
   }

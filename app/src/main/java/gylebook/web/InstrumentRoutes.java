@@ -18,9 +18,6 @@ final class InstrumentRoutes {
   /// Where boards post; their token opens this and nothing else.
   static final String READINGS = "/api/readings";
 
-  /// No board needs more for one message; what says that it is longer is not read at all.
-  private static final int READING_BYTES_MOST = 64 * 1024;
-
   private final Desk desk;
   private final Instruments instruments;
 
@@ -140,11 +137,6 @@ final class InstrumentRoutes {
   }
 
   private void readings(Context context) {
-    if (context.contentLength() > READING_BYTES_MOST) {
-      context.status(HttpStatus.CONTENT_TOO_LARGE);
-      context.result("The body is longer than " + READING_BYTES_MOST + " bytes.");
-      return;
-    }
     Optional<String> authorization = Optional.ofNullable(context.header("Authorization"));
     Instruments.Taken taken = instruments.post(authorization, context.bodyAsBytes());
     context.status(taken.status());

@@ -130,8 +130,9 @@ final class MqttInstrumentsTest {
     try (Mosquitto broker = Mosquitto.start(folder, false);
         MqttInstruments _ = listen(broker, version, ear)) {
       broker.publishLines("rig/1/probe", flood);
-      // With a receipt: what is sent without one may be dropped in a flood, by either side.
-      broker.publish("rig/1/senml", "[{\"n\":\"rig:1:duty\",\"u\":\"%\",\"v\":50}]", "-q", "1");
+      // Kept by the broker, so that it is heard even if a busy machine lost the line meanwhile.
+      broker.publish(
+          "rig/1/senml", "[{\"n\":\"rig:1:duty\",\"u\":\"%\",\"v\":50}]", "-q", "1", "-r");
       // The clock of this test stands still, so the flood gets its first twenty and no more; the
       // other instrument is not held up.
       ear.value("duty", 0.5);

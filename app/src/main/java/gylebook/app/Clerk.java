@@ -9,18 +9,27 @@ import gylebook.journal.Journal;
 import gylebook.journal.JournalUnavailable;
 import gylebook.journal.Overtaken;
 import gylebook.web.Desk;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 
 /// The one hand that writes in the book.
 ///
 /// Whoever reads gets the last whole book without waiting. After a failure the book is read again
 /// before anything is decided, because a disk may have kept what it did not acknowledge.
 final class Clerk implements Desk {
+  /// Clocks of a household are held to agree so far.
+  private static final Duration CLOCKS_APART = Duration.ofMinutes(2);
+
   private final Journal journal;
   private final InstantSource clock;
+  private final List<Consumer<String>> ears = new CopyOnWriteArrayList<>();
   private volatile Book book;
 
   Clerk(Journal journal, InstantSource clock) {
@@ -35,7 +44,33 @@ final class Clerk implements Desk {
   }
 
   @Override
-  public synchronized Answer write(String gyleId, long afterSeq, Command command, String once) {
+  public Instant now() {
+    return clock.instant();
+  }
+
+  @Override
+  public Runnable listen(Consumer<String> ear) {
+    ears.add(ear);
+    return () -> ears.remove(ear);
+  }
+
+  @Override
+  public Answer write(String gyleId, long afterSeq, Command command, String once) {
+    return told(gyleId, added(gyleId, OptionalLong.of(afterSeq), command, once, Optional.empty()));
+  }
+
+  @Override
+  public Answer note(String gyleId, Command command, String once, Optional<Instant> at) {
+    Instant latest = clock.instant().plus(CLOCKS_APART);
+    if (at.isPresent() && at.get().isAfter(latest)) {
+      return new Answer.Refused(
+          "That lies ahead: " + at.get() + ".", "Give a time that has been, or set the clock.");
+    }
+    return told(gyleId, added(gyleId, OptionalLong.empty(), command, once, at));
+  }
+
+  private synchronized Answer added(
+      String gyleId, OptionalLong afterSeq, Command command, String once, Optional<Instant> at) {
     try {
       catchUp();
       return switch (book.decide(gyleId, command)) {
@@ -43,7 +78,8 @@ final class Clerk implements Desk {
         case Verdict.Accepted(List<Event> events) when events.isEmpty() -> new Answer.Written(book);
         case Verdict.Accepted(List<Event> events) -> {
           Instant now = clock.instant();
-          journal.append(new Addition(gyleId, afterSeq, once, now, now, events));
+          long after = afterSeq.orElseGet(() -> book.seen(gyleId));
+          journal.append(new Addition(gyleId, after, once, at.orElse(now), now, events));
           catchUp();
           yield new Answer.Written(book);
         }
@@ -53,6 +89,13 @@ final class Clerk implements Desk {
     } catch (JournalUnavailable failure) {
       return new Answer.NotSaved(Objects.requireNonNullElse(failure.getMessage(), ""));
     }
+  }
+
+  private Answer told(String gyleId, Answer answer) {
+    if (answer instanceof Answer.Written) {
+      ears.forEach(ear -> ear.accept(gyleId));
+    }
+    return answer;
   }
 
   private void catchUp() {

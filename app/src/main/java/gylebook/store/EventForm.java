@@ -14,6 +14,11 @@ enum EventForm {
   UNITS_CHOSEN("units-chosen", 1, Event.UnitsChosen.class),
   INSTRUMENT_TIED("instrument-tied", 1, Event.InstrumentTied.class),
   INSTRUMENT_LOOSED("instrument-loosed", 1, Event.InstrumentLoosed.class),
+  DAY_STARTED("day-started", 1, Event.DayStarted.class),
+  POINT_REACHED("point-reached", 1, Event.PointReached.class),
+  READING_TAKEN("reading-taken", 1, Event.ReadingTaken.class),
+  SWITCH_SET("switch-set", 1, Event.SwitchSet.class),
+  WORD_SAID("word-said", 1, Event.WordSaid.class),
   UNDONE("undone", 1, Event.Undone.class);
 
   private final String type;
@@ -48,6 +53,11 @@ enum EventForm {
       case Event.UnitsChosen _ -> UNITS_CHOSEN;
       case Event.InstrumentTied _ -> INSTRUMENT_TIED;
       case Event.InstrumentLoosed _ -> INSTRUMENT_LOOSED;
+      case Event.DayStarted _ -> DAY_STARTED;
+      case Event.PointReached _ -> POINT_REACHED;
+      case Event.ReadingTaken _ -> READING_TAKEN;
+      case Event.SwitchSet _ -> SWITCH_SET;
+      case Event.WordSaid _ -> WORD_SAID;
       case Event.Undone _ -> UNDONE;
     };
   }

@@ -2,6 +2,9 @@ package gylebook.web;
 
 import gylebook.brewday.Book;
 import gylebook.brewday.Command;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /// The book as the page reads it and writes in it; one hand writes at a time.
 public interface Desk {
@@ -15,6 +18,21 @@ public interface Desk {
   /// @param once the sender's name for this note, so that a second sending adds nothing; may be
   ///   empty
   Answer write(String gyleId, long afterSeq, Command command, String once);
+
+  /// Writes what was noted on a day. Notes of several people do not get in each other's way, so it
+  /// does not matter what the sender had seen.
+  ///
+  /// @param gyleId on whose page
+  /// @param command a matter of the day
+  /// @param once the sender's name for this note
+  /// @param at when it happened; empty for now
+  Answer note(String gyleId, Command command, String once, Optional<Instant> at);
+
+  /// The time by the clock that notes are written by.
+  Instant now();
+
+  /// Tells somebody which page was written on, after it was; until the returned end is run.
+  Runnable listen(Consumer<String> ear);
 
   /// What came of it.
   sealed interface Answer {

@@ -164,6 +164,9 @@ final class GylePage {
         gyle.plan().isPresent() ? "<a href=\"%s/plan\">The plan of the day</a> ".formatted(at) : "";
     return "<section id=\"carry\"><h2>To carry away</h2><p>"
         + "<button type=\"button\" id=\"fix\">Make this the plan of the day</button> "
+        + "<a href=\"/gyles/"
+        + Html.escaped(gyle.gyleId())
+        + "/kettle\">At the kettle</a> "
         + fixed
         + "<a href=\"%s/sheet\">Wall sheet to print</a> ".formatted(at)
         + "<a href=\"%s/recipe.json\">Recipe, own file</a> ".formatted(at)

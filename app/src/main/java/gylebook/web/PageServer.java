@@ -27,6 +27,7 @@ public final class PageServer {
 
   private PageServer(Desk desk, Papers papers, Instruments instruments) {
     GyleRoutes gyles = new GyleRoutes(desk, papers);
+    KettleRoutes kettle = new KettleRoutes(desk, papers);
     FileRoutes files = new FileRoutes(desk, papers);
     InstrumentRoutes wired = new InstrumentRoutes(desk, instruments);
     NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
@@ -37,6 +38,7 @@ public final class PageServer {
               config.http.maxRequestSize = MOST_BYTES;
               config.routes.before(Door::guard);
               gyles.register(config.routes);
+              kettle.register(config.routes);
               files.register(config.routes);
               newcomers.register(config.routes);
               wired.register(config.routes);
@@ -47,6 +49,8 @@ public final class PageServer {
                   "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));
               config.routes.get(
                   "/page.js", context -> resource(context, "page.js", "text/javascript"));
+              config.routes.get(
+                  "/kettle.js", context -> resource(context, "kettle.js", "text/javascript"));
               config.routes.get(
                   "/instruments.js",
                   context -> resource(context, "instruments.js", "text/javascript"));

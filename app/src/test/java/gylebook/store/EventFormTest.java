@@ -23,6 +23,11 @@ class EventFormTest {
           new Event.UnitsChosen("TEMPERATURE", "\u00b0F"),
           new Event.InstrumentTied("suction", "at the pump", "{\"kind\":\"broker\"}"),
           new Event.InstrumentLoosed("suction"),
+          new Event.DayStarted(4),
+          new Event.PointReached("boilReached"),
+          new Event.ReadingTaken("hydrometer", "KETTLE", false, "1,041", "63 \u00b0C"),
+          new Event.SwitchSet("heater", "40 %"),
+          new Event.WordSaid("mishap", "It boiled over"),
           new Event.Undone(17));
 
   @Test

@@ -108,6 +108,13 @@ public record Book(
       case Command.FixPlan fix ->
           gyle(gyleId).map(gyle -> fix(gyle, fix)).orElseGet(() -> unknown(gyleId));
       case Command.Undo _ -> gyle(gyleId).map(Book::undo).orElseGet(() -> unknown(gyleId));
+      case Command.StartDay _,
+          Command.Reach _,
+          Command.Note _,
+          Command.Switch _,
+          Command.Say _,
+          Command.Strike _ ->
+          gyle(gyleId).map(gyle -> DayRules.decide(gyle, command)).orElseGet(() -> unknown(gyleId));
     };
   }
 

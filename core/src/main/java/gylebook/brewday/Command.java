@@ -1,5 +1,7 @@
 package gylebook.brewday;
 
+import gylebook.journal.Event;
+
 /// What somebody wants to do to the book.
 public sealed interface Command {
 
@@ -49,4 +51,34 @@ public sealed interface Command {
 
   /// Strike the last change of recipe or rig that stands.
   record Undo() implements Command {}
+
+  /// Begin the day by the plan that is fixed.
+  record StartDay() implements Command {}
+
+  /// Say that a point of the day is reached.
+  ///
+  /// @param milestone its name in the plan
+  record Reach(String milestone) implements Command {}
+
+  /// Note what an instrument showed.
+  ///
+  /// @param reading as it is kept
+  record Note(Event.ReadingTaken reading) implements Command {}
+
+  /// Note what is switched otherwise than planned.
+  ///
+  /// @param what heater, pump or lid
+  /// @param state what it is now; empty when it is as planned again
+  record Switch(String what, String state) implements Command {}
+
+  /// Note something that happened.
+  ///
+  /// @param kind its short name
+  /// @param words as the brewer said it
+  record Say(String kind, String words) implements Command {}
+
+  /// Strike one entry of the day; it stays in the book, struck through.
+  ///
+  /// @param seq the entry
+  record Strike(long seq) implements Command {}
 }

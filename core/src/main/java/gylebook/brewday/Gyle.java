@@ -3,6 +3,7 @@ package gylebook.brewday;
 import gylebook.journal.Entry;
 import gylebook.journal.Event;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ import java.util.Optional;
 /// @param recipes every recipe that stands, oldest first; the last one counts
 /// @param rigs every rig that stands, oldest first; the last one counts
 /// @param plans the plans of the day, oldest first
+/// @param day everything noted on the day, in the order it was written
 public record Gyle(
     String gyleId,
     String name,
@@ -22,10 +24,12 @@ public record Gyle(
     long lastSeq,
     List<Kept> recipes,
     List<Kept> rigs,
-    List<FixedPlan> plans) {
+    List<FixedPlan> plans,
+    List<DayNote> day) {
 
   /// Copies the lists.
   public Gyle {
+    day = List.copyOf(day);
     recipes = List.copyOf(recipes);
     rigs = List.copyOf(rigs);
     plans = List.copyOf(plans);
@@ -37,6 +41,7 @@ public record Gyle(
         event.name(),
         event.invented(),
         entry.seq(),
+        List.of(),
         List.of(),
         List.of(),
         List.of());
@@ -57,6 +62,32 @@ public record Gyle(
     return plans.isEmpty() ? Optional.empty() : Optional.of(plans.getLast());
   }
 
+  /// When the day began; empty before it.
+  public Optional<DayNote> started() {
+    return day.stream()
+        .filter(note -> note.stands() && note.event() instanceof Event.DayStarted)
+        .findFirst();
+  }
+
+  /// The plan that the day is brewed by.
+  public Optional<FixedPlan> brewedBy() {
+    return started()
+        .map(DayNote::event)
+        .flatMap(
+            event ->
+                event instanceof Event.DayStarted(long planSeq)
+                    ? plans.stream().filter(plan -> plan.seq() == planSeq).findFirst()
+                    : Optional.empty());
+  }
+
+  /// What stands of the day, in the order it happened.
+  public List<DayNote> happened() {
+    return day.stream()
+        .filter(DayNote::stands)
+        .sorted(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq))
+        .toList();
+  }
+
   /// The change that would be undone next; what the page was opened with stays.
   public Optional<Kept> undoable() {
     Kept recipe = recipes.size() > 1 ? recipe() : null;
@@ -68,7 +99,7 @@ public record Gyle(
   }
 
   Gyle after(Entry entry) {
-    Gyle seen = new Gyle(gyleId, name, invented, entry.seq(), recipes, rigs, plans);
+    Gyle seen = new Gyle(gyleId, name, invented, entry.seq(), recipes, rigs, plans, day);
     return switch (entry.event()) {
       case Event.GyleOpened _ -> seen;
       case Event.RecipeKept(String document, String because) ->
@@ -78,7 +109,15 @@ public record Gyle(
       case Event.PlanFixed fixed -> seen.withPlan(entry, fixed);
       case Event.UnitsChosen _, Event.InstrumentTied _, Event.InstrumentLoosed _ -> seen;
       case Event.Undone(long undoneSeq) ->
-          seen.withRecipes(without(recipes, undoneSeq)).withRigs(without(rigs, undoneSeq));
+          seen.withRecipes(without(recipes, undoneSeq))
+              .withRigs(without(rigs, undoneSeq))
+              .withDay(DayNote.struck(day, undoneSeq));
+      case Event.DayStarted _,
+          Event.PointReached _,
+          Event.ReadingTaken _,
+          Event.SwitchSet _,
+          Event.WordSaid _ ->
+          seen.withDay(with(day, DayNote.of(entry)));
     };
   }
 
@@ -87,11 +126,15 @@ public record Gyle(
   }
 
   private Gyle withRecipes(List<Kept> changed) {
-    return new Gyle(gyleId, name, invented, lastSeq, changed, rigs, plans);
+    return new Gyle(gyleId, name, invented, lastSeq, changed, rigs, plans, day);
   }
 
   private Gyle withRigs(List<Kept> changed) {
-    return new Gyle(gyleId, name, invented, lastSeq, recipes, changed, plans);
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, changed, plans, day);
+  }
+
+  private Gyle withDay(List<DayNote> changed) {
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, plans, changed);
   }
 
   private Gyle withPlan(Entry entry, Event.PlanFixed fixed) {
@@ -105,7 +148,7 @@ public record Gyle(
             fixed.seed(),
             fixed.days(),
             fixed.report());
-    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan));
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan), day);
   }
 
   private static String document(List<Kept> papers, long seq) {

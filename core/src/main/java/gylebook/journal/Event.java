@@ -50,6 +50,39 @@ public sealed interface Event {
   /// An instrument is listened to no longer; its readings stay.
   record InstrumentLoosed(String name) implements Event {}
 
+  /// The day began: cold liquor stands in the kettle.
+  ///
+  /// @param planSeq entry of the plan it is brewed by
+  record DayStarted(long planSeq) implements Event {}
+
+  /// A point of the day was seen to be reached.
+  ///
+  /// @param milestone its name in the plan: `boilReached`
+  record PointReached(String milestone) implements Event {}
+
+  /// An instrument was read.
+  ///
+  /// @param instrument what the brewer calls it
+  /// @param place where its tip, or the sample, was: `BED`
+  /// @param mixed whether the wort was stirred or pumped round before
+  /// @param asRead what it showed, unit and all: `66.2 °C`
+  /// @param sampleAsRead temperature of the sample, unit and all; empty when it does not matter
+  record ReadingTaken(
+      String instrument, String place, boolean mixed, String asRead, String sampleAsRead)
+      implements Event {}
+
+  /// Something was switched otherwise than planned, or back.
+  ///
+  /// @param what heater, pump or lid
+  /// @param state what it is now: `40 %`, `on`, `off`; empty when it is as planned again
+  record SwitchSet(String what, String state) implements Event {}
+
+  /// Something happened that no instrument shows.
+  ///
+  /// @param kind its short name
+  /// @param words as the brewer said it
+  record WordSaid(String kind, String words) implements Event {}
+
   /// An earlier entry counts no longer. It stays in the book, struck through.
   ///
   /// @param undoneSeq the entry that is struck

@@ -70,6 +70,11 @@ public final class Planner {
     return new Planner(Rescale.aimed(recipe), rig, days, seed, stop, progress).planned();
   }
 
+  /// The day that a plan is of, from the recipe as it was written and the settings that were found.
+  public static BrewDay day(Recipe recipe, Rig rig, Settings settings) {
+    return new BrewDay(Rescale.aimed(recipe), rig, settings);
+  }
+
   private Planned planned() {
     double lengthL = recipe.aim().lengthL().inside();
     Solver.Found found = solved(lengthL);

@@ -1,0 +1,298 @@
+package gylebook.web;
+
+import gylebook.brewday.AsRead;
+import gylebook.brewday.DayNote;
+import gylebook.brewday.Followed;
+import gylebook.brewday.Follower;
+import gylebook.brewday.Gyle;
+import gylebook.estimate.Held;
+import gylebook.estimate.Instrument;
+import gylebook.estimate.Suspicion;
+import gylebook.estimate.Weighed;
+import gylebook.estimate.Witness;
+import gylebook.journal.Event;
+import gylebook.plan.Band;
+import gylebook.plan.Milestone;
+import gylebook.rig.Probe;
+import gylebook.telling.Shown;
+import gylebook.units.Quantity;
+import gylebook.units.ReadingUnits;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/// What stands behind the glance: entries, instruments, the rest of the day, the notes.
+final class KettleBehind {
+  private static final double MS_PER_SEC = 1000;
+  private static final double LIKELY_FRAC = 0.5;
+  private static final List<String> SAID =
+      List.of(
+          "It boiled over",
+          "Hops were missed",
+          "The hoist slipped",
+          "The pump lost its prime",
+          "The power was out",
+          "I had to leave");
+
+  private final Shown shown;
+  private final ReadingUnits units;
+  private final Follower follower;
+  private final Gyle gyle;
+  private final Instant began;
+
+  KettleBehind(Shown shown, ReadingUnits units, Follower follower, Gyle gyle, Instant began) {
+    this.shown = shown;
+    this.units = units;
+    this.follower = follower;
+    this.gyle = gyle;
+    this.began = began;
+  }
+
+  /// Two taps for a dip, a temperature, a gravity; and what no instrument shows.
+  String entries(Followed day) {
+    StringBuilder html = new StringBuilder("<section class=\"entries\"><h2>Note a reading</h2>");
+    follower.instruments().forEach(instrument -> html.append(entry(instrument, day)));
+    html.append("</section><details><summary>Switched otherwise than planned</summary>");
+    html.append(switched("heater", "duty in %, empty for as planned"));
+    html.append(switched("pump", "on, off, or empty for as planned"));
+    html.append(switched("lid", "on, off, or empty for as planned"));
+    html.append("</details><details><summary>Say what happened</summary><div class=\"thumb\">");
+    for (String words : SAID) {
+      html.append(
+          "<button type=\"button\" data-do=\"say\" data-what=\"mishap\" data-value=\"%s\">%s</button>"
+              .formatted(words, words));
+    }
+    return html.append("</div>")
+        .append(
+            "<form class=\"entry\" data-do=\"say\" data-what=\"words\"><label>In your words <input name=\"value\" autocomplete=\"off\" maxlength=\"500\"></label> ")
+        .append(at())
+        .append(
+            "<button>Note it</button><span class=\"problem\" role=\"alert\"></span></form></details>")
+        .toString();
+  }
+
+  private String entry(Instrument instrument, Followed day) {
+    boolean carried = instrument.role() == Instrument.Role.CARRIED;
+    boolean warmth = instrument.measures() == Instrument.Measures.TEMPERATURE;
+    boolean strength = instrument.measures() == Instrument.Measures.STRENGTH;
+    StringBuilder more = new StringBuilder();
+    if (carried && warmth) {
+      more.append("<label>where <select name=\"place\">");
+      for (Probe.Place place : Probe.Place.values()) {
+        boolean usual = place == (day.inBag() ? Probe.Place.BED : Probe.Place.KETTLE);
+        more.append(
+            "<option value=\"%s\"%s>%s</option>"
+                .formatted(place, usual ? " selected" : "", says(place)));
+      }
+      more.append("</select></label>");
+    }
+    if (strength) {
+      more.append(
+          "<label>sample at <input name=\"sample\" size=\"7\" autocomplete=\"off\"></label>");
+    }
+    if (carried) {
+      more.append(
+          "<label>stirred before <select name=\"mixed\"><option value=\"yes\">yes</option><option value=\"no\">no</option></select></label>");
+    }
+    return "<form class=\"entry\" data-do=\"read\" data-what=\"%s\"><label>%s <input name=\"value\" size=\"8\" inputmode=\"decimal\" autocomplete=\"off\" placeholder=\"%s\"></label> <button>Note it</button><details><summary>how and when</summary>%s%s</details><span class=\"problem\" role=\"alert\"></span></form>"
+        .formatted(
+            Html.escaped(instrument.name()),
+            Html.escaped(instrument.name()),
+            Html.escaped(units.unit(quantity(instrument)).symbol()),
+            more,
+            at());
+  }
+
+  private static String at() {
+    return "<label>at <input name=\"at\" size=\"6\" autocomplete=\"off\" placeholder=\"now\"></label>";
+  }
+
+  private static Quantity quantity(Instrument instrument) {
+    return AsRead.quantity(instrument);
+  }
+
+  private static String says(Probe.Place place) {
+    return switch (place) {
+      case SUCTION -> "before the pump";
+      case RETURN -> "in the return";
+      case KETTLE -> "in the kettle";
+      case BED -> "in the grain";
+    };
+  }
+
+  private static String switched(String what, String hint) {
+    return "<form class=\"entry\" data-do=\"switch\" data-what=\"%s\"><label>%s <input name=\"value\" size=\"8\" autocomplete=\"off\"></label> <button>Note it</button><small>%s</small><span class=\"problem\" role=\"alert\"></span></form>"
+        .formatted(what, what, hint);
+  }
+
+  /// What the instruments say: verdict, reason, give or take, and the test that would settle it.
+  String witnesses(Followed day) {
+    StringBuilder html = new StringBuilder("<h2>What the instruments say</h2>");
+    for (Suspicion.Share share : day.shares()) {
+      if (share.shareFrac() > LIKELY_FRAC && !share.supposition().name().equals("NOTHING")) {
+        html.append(
+            "<p class=\"plate\"><b>SOON</b> %s That is %s likely, by what was read since the last point.</p>"
+                .formatted(
+                    Html.escaped(share.supposition().says()),
+                    Html.escaped(Shown.odds(share.shareFrac()))));
+      }
+    }
+    for (Witness witness : day.witnesses()) {
+      html.append(witness(witness));
+    }
+    if (!day.worthDoing().isEmpty()) {
+      Witness.WorthDoing best = day.worthDoing().getFirst();
+      html.append(
+          "<p><b>One test that would settle most about what comes next:</b> %s%s It would leave %d of 100 parts of the doubt.</p>"
+              .formatted(
+                  Html.escaped(best.test().says()),
+                  best.instrument().isEmpty() ? "" : " (" + Html.escaped(best.instrument()) + ")",
+                  Math.round(100 * best.leftRatio())));
+    }
+    return html.toString();
+  }
+
+  private String witness(Witness witness) {
+    String verdict =
+        switch (witness.verdict()) {
+          case TRUST -> "take it as it reads";
+          case CORRECT -> "take off what it reads high";
+          case CANNOT_TELL -> "cannot be told yet";
+          case DOUBT -> "do not go by it";
+        };
+    Held high = witness.readsHigh();
+    String settles =
+        witness
+            .settles()
+            .map(
+                test ->
+                    " To settle it: %s It would leave %d of 100 parts of the doubt."
+                        .formatted(test.test().says(), Math.round(100 * test.leftRatio())))
+            .orElse("");
+    return "<div class=\"dial\"><p><b>%s</b>: %s. %s</p><p>%s%s</p></div>"
+        .formatted(
+            Html.escaped(witness.instrument()),
+            verdict,
+            Html.escaped(high(witness.instrument(), high)),
+            Html.escaped(witness.because().says()),
+            Html.escaped(settles));
+  }
+
+  private String high(String name, Held high) {
+    Instrument.Measures measures =
+        follower.instruments().stream()
+            .filter(one -> one.name().equals(name))
+            .findFirst()
+            .map(Instrument::measures)
+            .orElse(Instrument.Measures.TEMPERATURE);
+    String unit =
+        switch (measures) {
+          case TEMPERATURE -> "K";
+          case HOT_VOLUME -> "L";
+          case STRENGTH -> "°P";
+        };
+    String way = high.mean() < 0 ? "low" : "high";
+    return String.format(
+        Locale.ROOT,
+        "Reads %s by %.1f %s, give or take %.1f.",
+        way,
+        Math.abs(high.mean()),
+        unit,
+        high.doubt());
+  }
+
+  /// The rest of the day, each point by when and how sure.
+  String coming(Followed day) {
+    StringBuilder html =
+        new StringBuilder(
+            "<h2>What comes</h2><div class=\"wide\"><table><tr><th>what</th><th>when</th><th>give or take</th><th>hands</th></tr>");
+    for (Followed.Coming coming : day.coming()) {
+      Held at = coming.atSec();
+      html.append(
+          "<tr><td>%s</td><td>%s</td><td>%d min</td><td>%s</td></tr>"
+              .formatted(
+                  Html.escaped(coming.says()),
+                  time(at.mean()),
+                  Math.max(1, Math.round((at.high() - at.low()) / 2 / 60)),
+                  coming.hands() == 0 ? "" : coming.hands() + ": " + Html.escaped(coming.doing())));
+    }
+    return html.append("</table></div>").toString();
+  }
+
+  private String time(double sec) {
+    Instant at = began.plusMillis(Math.round(sec * MS_PER_SEC));
+    return "<time datetime=\"%s\">%s after the start</time>"
+        .formatted(at, Shown.clock(sec).strip());
+  }
+
+  /// Everything noted, newest first; what was struck stays, struck through.
+  String notes(Followed day) {
+    StringBuilder html =
+        new StringBuilder("<details open><summary>The day's notes</summary><ul class=\"notes\">");
+    gyle.day().stream()
+        .sorted(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq).reversed())
+        .forEach(note -> html.append(note(note, day.weighedBySeq())));
+    return html.append("</ul></details>").toString();
+  }
+
+  private String note(DayNote note, Map<Long, Weighed> weighed) {
+    String time = "<time datetime=\"%s\">%s</time> ".formatted(note.at(), note.at());
+    String words = Html.escaped(says(note));
+    if (!note.stands()) {
+      return "<li>" + time + "<del>" + words + "</del> struck</li>";
+    }
+    Weighed came = weighed.get(note.seq());
+    String expected = came == null ? "" : " " + Html.escaped(expected(came));
+    return "<li>%s%s.%s <button type=\"button\" data-do=\"strike\" data-what=\"%d\" aria-label=\"strike %s\">Strike</button></li>"
+        .formatted(time, words, expected, note.seq(), words);
+  }
+
+  /// The prediction stands beside an entry, after it was made.
+  private String expected(Weighed came) {
+    String key =
+        follower.instruments().stream()
+            .filter(one -> one.name().equals(came.reading().instrument()))
+            .findFirst()
+            .map(
+                one ->
+                    switch (one.measures()) {
+                      case TEMPERATURE -> "wortC";
+                      case HOT_VOLUME -> "hotL";
+                      case STRENGTH -> "wortPlato";
+                    })
+            .orElse("wortC");
+    String held =
+        "Expected %s, give or take %s."
+            .formatted(
+                shown.value(key, came.expected()),
+                shown.giveOrTake(
+                    key,
+                    new Band(
+                        came.expected() - came.doubt(),
+                        came.expected(),
+                        came.expected() + came.doubt())));
+    return came instanceof Weighed.SetAside
+        ? held + " Hard to believe, so it counts little: read it again?"
+        : held;
+  }
+
+  String says(DayNote note) {
+    return switch (note.event()) {
+      case Event.DayStarted _ -> "the day began";
+      case Event.PointReached(String milestone) ->
+          follower.plan().forecast().milestone(milestone).map(Milestone::says).orElse(milestone);
+      case Event.ReadingTaken taken ->
+          taken.instrument()
+              + " "
+              + taken.asRead()
+              + (taken.mixed() ? "" : ", not stirred")
+              + (taken.sampleAsRead().isEmpty() ? "" : ", sample at " + taken.sampleAsRead());
+      case Event.SwitchSet(String what, String state) ->
+          what + " " + (state.isEmpty() ? "as planned" : state);
+      case Event.WordSaid(_, String words) -> words;
+      default -> "noted";
+    };
+  }
+}

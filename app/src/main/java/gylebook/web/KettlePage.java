@@ -1,0 +1,239 @@
+package gylebook.web;
+
+import gylebook.brewday.DayNote;
+import gylebook.brewday.Followed;
+import gylebook.brewday.Follower;
+import gylebook.brewday.Gyle;
+import gylebook.estimate.Held;
+import gylebook.plan.Band;
+import gylebook.plan.Plan;
+import gylebook.simulate.Outcome;
+import gylebook.telling.Shown;
+import gylebook.units.ReadingUnits;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/// At the kettle: what is under way, three big numbers, one thing to do.
+final class KettlePage {
+  private static final double SEC_PER_MIN = 60;
+  private static final double MS_PER_SEC = 1000;
+
+  private final Shown shown;
+  private final KettleBehind behind;
+  private final Follower follower;
+  private final Gyle gyle;
+  private final Instant began;
+
+  KettlePage(ReadingUnits units, Follower follower, Gyle gyle, Instant now) {
+    this.shown = new Shown(units);
+    this.follower = follower;
+    this.gyle = gyle;
+    this.began = gyle.started().map(DayNote::at).orElse(now);
+    this.behind = new KettleBehind(shown, units, follower, gyle, began);
+  }
+
+  /// The page round what changes.
+  static String whole(Gyle gyle, Instant now, String inside) {
+    return Html.page(
+            gyle.name() + ": at the kettle",
+            "<p><a href=\"/gyles/%s\">%s</a></p><h1 class=\"quiet\">At the kettle</h1>"
+                    .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name()))
+                + "<p id=\"strip\" hidden></p><p id=\"state\" role=\"status\"></p>"
+                + "<div id=\"kettle\" data-gyle=\"%s\" data-seq=\"%d\" data-now=\"%d\">%s</div>"
+                    .formatted(
+                        Html.escaped(gyle.gyleId()), gyle.lastSeq(), now.toEpochMilli(), inside))
+        .replace("/page.js", "/kettle.js");
+  }
+
+  /// Before the day.
+  static String before(Gyle gyle) {
+    if (gyle.plan().isEmpty()) {
+      return "<p>No plan is fixed for the day yet. Go to <a href=\"/gyles/%s\">the gyle</a> and make its forecast the plan of the day.</p>"
+          .formatted(Html.escaped(gyle.gyleId()));
+    }
+    return "<h2>Before heat</h2><ul class=\"checklist\">"
+        + box("The element is covered by liquor, the valve is closed.")
+        + box("The socket is earthed and behind a residual-current device; the floor is dry.")
+        + box("Hoses are clamped. Nobody small and no animal is near.")
+        + box("Gloves, long sleeves, closed shoes. Cold water within reach for a scald.")
+        + box("This screen makes a sound when something is due:")
+        + "</ul><p><button type=\"button\" data-try-sound>Try the sound</button></p>"
+        + "<p>House wiring and lifting gear are for those who are licensed for them; your local"
+        + " code counts, not this page.</p>"
+        + "<p>The clock starts when the cold liquor stands in the kettle.</p>"
+        + "<button type=\"button\" class=\"main\" data-do=\"start\">Start the day</button>";
+  }
+
+  /// When the plan cannot be computed any more.
+  static String lost() {
+    return "<p>The plan of this day cannot be computed by this version any more. Your notes are all"
+        + " kept; what the plan said stands on its page.</p>";
+  }
+
+  private static String box(String words) {
+    return "<li><label><input type=\"checkbox\"> " + Html.escaped(words) + "</label></li>";
+  }
+
+  /// The day under way.
+  String during(Followed day) {
+    StringBuilder html = new StringBuilder();
+    html.append(top(day)).append(numbers(day)).append(next(day)).append(hands(day));
+    html.append(reach(day));
+    html.append(behind.entries(day)).append(behind.witnesses(day));
+    html.append(behind.coming(day)).append(behind.notes(day)).append(safe());
+    return html.toString();
+  }
+
+  private String top(Followed day) {
+    if (!day.underWay()) {
+      return "<p class=\"leg\">The day is done. Clean up, then see what came out.</p>";
+    }
+    double left = day.endsSec().mean() - day.clockSec();
+    long ends = began.toEpochMilli() + Math.round(day.endsSec().mean() * MS_PER_SEC);
+    String about = day.timed() ? "" : "about ";
+    return "<p class=\"leg\"><b>To: %s</b> <span class=\"left\" data-ends=\"%d\" data-about=\"%s\">%s%s left</span> <span>%s</span></p>"
+        .formatted(
+            Html.escaped(day.says()), ends, about, about, minutes(left), late(day.lateSec()));
+  }
+
+  private static String minutes(double sec) {
+    return Shown.clock(Math.max(0, sec)).strip();
+  }
+
+  private static String late(double sec) {
+    long min = Math.round(sec / SEC_PER_MIN);
+    return min == 0 ? "as planned" : min > 0 ? "+" + min + " min late" : -min + " min early";
+  }
+
+  private String numbers(Followed day) {
+    String where = day.inBag() ? "grain" : "wort";
+    return "<div class=\"three\">"
+        + number("temperature", where, "wortC", day.grainC())
+        + number("level", "in the kettle", "hotL", day.hotL())
+        + number("gravity", "strength", "wortPlato", day.wortPlato())
+        + "</div>";
+  }
+
+  private String number(String role, String says, String key, Held held) {
+    return "<p class=\"%s\"><b>%s</b><span>%s, give or take %s</span></p>"
+        .formatted(
+            role,
+            Html.escaped(shown.value(key, held.mean())),
+            says,
+            Html.escaped(shown.giveOrTake(key, band(held))));
+  }
+
+  static Band band(Held held) {
+    return new Band(held.low(), held.mean(), held.high());
+  }
+
+  /// One thing to do now; then when hands are needed next.
+  private String next(Followed day) {
+    StringBuilder html = new StringBuilder("<div class=\"next\"><h2>Next</h2>");
+    if (day.doNow().isEmpty()) {
+      html.append("<p>Nothing to do but watch.</p>");
+    }
+    for (Plan.PlannedStep step : day.doNow()) {
+      html.append("<p>").append(Html.escaped(step.does()));
+      if (!step.key().isEmpty()) {
+        html.append(" <b>")
+            .append(Html.escaped(shown.value(step.key(), step.amountNumber())))
+            .append("</b>");
+      }
+      html.append("</p>");
+    }
+    Optional<Followed.Coming> hands =
+        day.coming().stream().filter(coming -> coming.hands() > 0).findFirst();
+    hands.ifPresent(
+        coming ->
+            html.append(
+                "<p>%s needed %s: %s.</p>"
+                    .formatted(
+                        coming.hands() > 1 ? "Two pairs of hands are" : "Hands are",
+                        at(coming.atSec().mean()),
+                        Html.escaped(coming.doing().isEmpty() ? coming.says() : coming.doing()))));
+    return html.append("</div>").toString();
+  }
+
+  private String at(double sec) {
+    Instant at = began.plusMillis(Math.round(sec * MS_PER_SEC));
+    return "<time datetime=\"%s\">%s after the start</time>"
+        .formatted(at, Shown.clock(sec).strip());
+  }
+
+  /// What was wanted, and what is held to come.
+  private String reach(Followed day) {
+    StringBuilder html = new StringBuilder("<div class=\"reach\"><h2>Reach</h2>");
+    for (Outcome outcome :
+        List.of(Outcome.STRENGTH, Outcome.FERMENTER, Outcome.BITTERNESS, Outcome.ALCOHOL)) {
+      Held held = day.outcomes().get(outcome);
+      Double wanted = day.planned().get(outcome);
+      if (held != null && wanted != null && Double.isFinite(held.mean())) {
+        html.append(bar(outcome, held, wanted));
+      }
+    }
+    return html.append("</div>").toString();
+  }
+
+  private String bar(Outcome outcome, Held held, double wanted) {
+    double span = Math.max(Math.abs(wanted) * 0.25, 1e-6);
+    double low = 50 + 50 * Math.clamp((held.low() - wanted) / span, -1, 1);
+    double high = 50 + 50 * Math.clamp((held.high() - wanted) / span, -1, 1);
+    String says =
+        follower.plan().forecast().figure(outcome.key()).map(f -> f.says()).orElse(outcome.key());
+    String words =
+        "%s: the plan has %s, carrying on gives %s (9 times in 10)"
+            .formatted(
+                says, shown.value(outcome.key(), wanted), shown.range(outcome.key(), band(held)));
+    return String.format(
+        Locale.ROOT,
+        "<p>%s</p><svg class=\"bar\" viewBox=\"0 0 100 8\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"%s\"><rect class=\"all\" x=\"0\" y=\"3\" width=\"100\" height=\"2\"/><rect class=\"held\" x=\"%.1f\" y=\"1\" width=\"%.1f\" height=\"6\"/><rect class=\"want\" x=\"49.6\" y=\"0\" width=\"0.8\" height=\"8\"/></svg>",
+        Html.escaped(words),
+        Html.escaped(words),
+        low,
+        Math.max(0.8, high - low));
+  }
+
+  private String hands(Followed day) {
+    StringBuilder html = new StringBuilder("<div class=\"thumb\">");
+    for (Plan.PlannedStep step : day.due()) {
+      html.append(
+          "<button type=\"button\" class=\"main\" data-do=\"reach\" data-what=\"%s\">Due, done? %s %s</button>"
+              .formatted(
+                  Html.escaped(step.milestone()),
+                  Html.escaped(step.does()),
+                  Html.escaped(shown.value(step.key(), step.amountNumber()))));
+    }
+    if (day.underWay()) {
+      html.append(
+          "<button type=\"button\" class=\"main\" data-do=\"reach\" data-what=\"%s\">Done: %s</button>"
+              .formatted(Html.escaped(day.leg()), Html.escaped(day.says())));
+      html.append("<button type=\"button\" data-snooze=\"5\">Not yet, +5 min</button>");
+    }
+    lastNote()
+        .ifPresent(
+            note ->
+                html.append(
+                    "<button type=\"button\" data-do=\"strike\" data-what=\"%d\">Undo: %s</button>"
+                        .formatted(note.seq(), Html.escaped(behind.says(note)))));
+    return html.append("</div>").toString();
+  }
+
+  private Optional<DayNote> lastNote() {
+    return gyle.day().stream().filter(DayNote::stands).reduce((_, last) -> last);
+  }
+
+  private static String safe() {
+    return "<details class=\"safe\"><summary>Make safe</summary><ol>"
+        + "<li>Heater to zero at the controller; then switch it off where you can reach it dry.</li>"
+        + "<li>Pump off. Close the valve at the kettle before you touch a hose.</li>"
+        + "<li>A hanging bag: let it down, or secure the hoist. Nobody stands under it.</li>"
+        + "<li>Lid ajar. Leave hot wort alone; do not carry it.</li>"
+        + "<li>Smoke, a shock or a tripped breaker: switch off at the board, touch nothing wet,"
+        + " call somebody who is licensed. Scald: cool water for 20 minutes, then the doctor.</li></ol>"
+        + "<p>Wort that has boiled may wait covered for some hours; a mash that waits goes on"
+        + " converting and turns sour in a day (common practice, no source).</p></details>";
+  }
+}

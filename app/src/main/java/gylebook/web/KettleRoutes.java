@@ -1,0 +1,212 @@
+package gylebook.web;
+
+import gylebook.brewday.AsRead;
+import gylebook.brewday.Book;
+import gylebook.brewday.Command;
+import gylebook.brewday.FixedPlan;
+import gylebook.brewday.Followed;
+import gylebook.brewday.Follower;
+import gylebook.brewday.Gyle;
+import gylebook.estimate.Instrument;
+import gylebook.journal.Event;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.ReadingUnits;
+import gylebook.units.Typed;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.sse.SseClient;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/// The day beside the brewer: what is noted, how it stands, live on every screen.
+final class KettleRoutes {
+  private final Desk desk;
+  private final Papers papers;
+  private final Map<String, Beside> followers = new ConcurrentHashMap<>();
+
+  /// A follower and the beginning of the day it follows.
+  private record Beside(long startedSeq, Optional<Follower> follower) {}
+
+  KettleRoutes(Desk desk, Papers papers) {
+    this.desk = desk;
+    this.papers = papers;
+  }
+
+  void register(RoutesConfig routes) {
+    routes.get("/gyles/{gyleId}/kettle", this::page);
+    routes.get("/api/gyles/{gyleId}/kettle", this::now);
+    routes.post("/api/gyles/{gyleId}/day", this::note);
+    routes.sse("/api/gyles/{gyleId}/live", this::live);
+  }
+
+  private void page(Context context) {
+    Said.gyle(desk, context)
+        .ifPresent(gyle -> context.html(KettlePage.whole(gyle, desk.now(), inside(gyle))));
+  }
+
+  private void now(Context context) {
+    Said.gyle(desk, context)
+        .ifPresent(gyle -> Said.json(context, HttpStatus.OK, standing(gyle, "")));
+  }
+
+  private Map<String, Object> standing(Gyle gyle, String remark) {
+    Map<String, Object> said = new LinkedHashMap<>();
+    said.put("html", inside(gyle));
+    said.put("seq", gyle.lastSeq());
+    said.put("now", desk.now().toEpochMilli());
+    said.put("remark", remark);
+    return said;
+  }
+
+  private String inside(Gyle gyle) {
+    ReadingUnits units = desk.book().units();
+    Optional<Follower> follower = follower(gyle);
+    if (gyle.started().isEmpty()) {
+      return KettlePage.before(gyle);
+    }
+    if (follower.isEmpty()) {
+      return KettlePage.lost();
+    }
+    Followed followed = follower.get().at(gyle.happened(), desk.now());
+    return new KettlePage(units, follower.get(), gyle, desk.now()).during(followed);
+  }
+
+  /// The follower of the day that is under way; planned once a day.
+  private Optional<Follower> follower(Gyle gyle) {
+    if (gyle.started().isEmpty() || gyle.brewedBy().isEmpty()) {
+      return Optional.empty();
+    }
+    long seq = gyle.started().get().seq();
+    Instant began = gyle.started().get().at();
+    FixedPlan plan = gyle.brewedBy().get();
+    return followers
+        .compute(
+            gyle.gyleId(),
+            (_, known) ->
+                known != null && known.startedSeq() == seq
+                    ? known
+                    : new Beside(
+                        seq,
+                        Follower.of(
+                            papers.recipe(plan.recipe()),
+                            papers.rig(plan.rig()),
+                            plan.days(),
+                            plan.seed(),
+                            began)))
+        .follower();
+  }
+
+  private void note(Context context) {
+    Optional<Gyle> found = Said.gyle(desk, context);
+    if (found.isEmpty()) {
+      return;
+    }
+    Gyle gyle = found.get();
+    Map<String, String> said = Said.words(context);
+    Optional<Instant> at;
+    try {
+      at = Optional.ofNullable(said.get("at")).filter(w -> !w.isBlank()).map(Instant::parse);
+    } catch (DateTimeException _) {
+      unclear(context, "The time is not clear.", said.getOrDefault("at", ""), "Type it as 10:32.");
+      return;
+    }
+    switch (command(gyle, said)) {
+      case Asked.Clear(Command command) -> {
+        Desk.Answer answer = desk.note(gyle.gyleId(), command, Said.once(context), at);
+        Said.answer(context, answer, book -> standing(again(book, gyle), ""));
+      }
+      case Asked.Unclear(String what, String value, String maybe) ->
+          unclear(context, what, value, maybe);
+    }
+  }
+
+  private static Gyle again(Book book, Gyle gyle) {
+    return book.gyle(gyle.gyleId()).orElse(gyle);
+  }
+
+  private static void unclear(Context context, String what, String value, String maybe) {
+    Said.json(
+        context,
+        HttpStatus.UNPROCESSABLE_CONTENT,
+        Map.of("what", what, "value", value, "maybe", maybe));
+  }
+
+  /// What somebody wants to note, or what is not clear about it.
+  private sealed interface Asked {
+    record Clear(Command command) implements Asked {}
+
+    record Unclear(String what, String value, String maybe) implements Asked {}
+  }
+
+  private Asked command(Gyle gyle, Map<String, String> said) {
+    String what = said.getOrDefault("what", "");
+    String value = said.getOrDefault("value", "");
+    return switch (said.getOrDefault("do", "")) {
+      case "start" -> new Asked.Clear(new Command.StartDay());
+      case "reach" -> new Asked.Clear(new Command.Reach(what));
+      case "switch" -> new Asked.Clear(new Command.Switch(what, value.strip()));
+      case "say" -> new Asked.Clear(new Command.Say(what, value));
+      case "strike" ->
+          what.matches("[0-9]{1,18}")
+              ? new Asked.Clear(new Command.Strike(Long.parseLong(what)))
+              : new Asked.Unclear("No entry has this number.", what, "Look at the list.");
+      case "read" -> reading(gyle, said, what, value);
+      default ->
+          new Asked.Unclear("This cannot be done.", said.getOrDefault("do", ""), "Use the page.");
+    };
+  }
+
+  private Asked reading(Gyle gyle, Map<String, String> said, String name, String typed) {
+    Optional<Instrument> instrument =
+        Follower.instruments(
+                papers.rig(gyle.brewedBy().map(FixedPlan::rig).orElse(gyle.rig().document())))
+            .stream()
+            .filter(one -> one.name().equals(name))
+            .findFirst();
+    if (instrument.isEmpty()) {
+      return new Asked.Unclear("There is no such instrument here.", name, "Choose from the list.");
+    }
+    ReadingUnits units = desk.book().units();
+    String sample = said.getOrDefault("sample", "").strip();
+    String sampleWhole = "";
+    if (!sample.isEmpty()) {
+      switch (Typed.parse(sample, units.unit(Quantity.TEMPERATURE))) {
+        case Typed.Read(Entered entered) -> sampleWhole = AsRead.whole(entered);
+        case Typed.Unclear unclear -> {
+          return new Asked.Unclear(unclear.what(), sample, unclear.maybe());
+        }
+      }
+    }
+    String place = said.getOrDefault("place", "");
+    String at = place.isEmpty() ? instrument.get().place().name() : place;
+    boolean mixed = !said.getOrDefault("mixed", "yes").equals("no");
+    return switch (AsRead.typed(instrument.get(), typed, units)) {
+      case Typed.Read(Entered entered) ->
+          new Asked.Clear(
+              new Command.Note(
+                  new Event.ReadingTaken(name, at, mixed, AsRead.whole(entered), sampleWhole)));
+      case Typed.Unclear unclear -> new Asked.Unclear(unclear.what(), typed, unclear.maybe());
+    };
+  }
+
+  /// Tells a screen that something was written; what it is, the screen asks for itself.
+  private void live(SseClient client) {
+    String gyleId = client.ctx().pathParam("gyleId");
+    Runnable end =
+        desk.listen(
+            written -> {
+              if (written.equals(gyleId)) {
+                client.sendEvent("written", gyleId);
+              }
+            });
+    client.onClose(end);
+    client.keepAlive();
+    client.sendEvent("there", gyleId);
+  }
+}

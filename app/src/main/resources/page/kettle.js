@@ -1,0 +1,282 @@
+// At the kettle: the page goes on when the network does not. Whatever is noted here is kept on this
+// device until the book has it, each note under a name of its own, so that it is written once.
+
+import { say, sentence } from "/page.js";
+
+const kettle = document.getElementById("kettle");
+const strip = document.getElementById("strip");
+const gyle = kettle.dataset.gyle;
+const WAITING = `waiting-${gyle}`;
+const SLOW_MS = 20_000;
+let offsetMs = Number(kettle.dataset.now) - Date.now();
+let sending = false;
+let snoozedUntil = 0;
+let said = "";
+let reached = true;
+
+const now = () => Date.now() + offsetMs;
+
+// ---- notes that wait ----
+
+function waiting() {
+  try {
+    return JSON.parse(localStorage.getItem(WAITING) ?? "[]");
+  } catch {
+    return [];
+  }
+}
+
+function keep(notes) {
+  localStorage.setItem(WAITING, JSON.stringify(notes));
+}
+
+/** The newest thing said about the line; nothing when all is well. */
+function line() {
+  const count = waiting().length;
+  const apart = Math.abs(offsetMs) > 120_000;
+  const words = [];
+  if (!reached) words.push("Working from the plan on this device; the program does not answer.");
+  if (count) words.push(`${count} ${count === 1 ? "note waits" : "notes wait"} here, not in the book yet.`);
+  if (apart) words.push("This device's clock and the program's do not agree; the program's counts.");
+  strip.textContent = words.join(" ");
+  strip.hidden = words.length === 0;
+}
+
+function name() {
+  return `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 12)}`;
+}
+
+let stampedMs = 0;
+
+/** Notes of now keep their order, whatever is learnt of the clocks between two of them. */
+function stamp() {
+  stampedMs = Math.max(stampedMs + 1, now());
+  return new Date(stampedMs).toISOString();
+}
+
+/** Keeps the note here first, then sends it. */
+async function note(body, problem) {
+  const whole = { at: stamp(), ...body };
+  try {
+    keep([...waiting(), { once: name(), body: whole }]);
+  } catch {
+    problem?.("Not saved: this device keeps nothing. Note it on paper.");
+    return false;
+  }
+  return send(problem);
+}
+
+/** Sends what waits, in order; stops at the first that cannot be delivered. */
+async function send(problem) {
+  if (sending) return true;
+  sending = true;
+  let fine = true;
+  try {
+    for (let first = waiting()[0]; first; first = waiting()[0]) {
+      const answer = await fetch(`/api/gyles/${gyle}/day`, {
+        method: "POST",
+        headers: { "Content-Type": "application/json", "Gyle-Once": first.once },
+        body: JSON.stringify(first.body),
+      });
+      const told = await answer.json().catch(() => ({}));
+      reached = true;
+      if (answer.ok) {
+        keep(waiting().slice(1));
+        show(told);
+        say("Noted.");
+      } else if (answer.status === 422 || answer.status === 400) {
+        // It makes no sense to the book: the person hears why; it does not hold up the others.
+        keep(waiting().slice(1));
+        fine = false;
+        (problem ?? ((words) => say(words, true)))(sentence(told));
+      } else {
+        fine = false;
+        say(sentence(told) || "Not saved: the program could not write. It is kept here.", true);
+        break;
+      }
+    }
+  } catch {
+    reached = false;
+  } finally {
+    sending = false;
+    line();
+  }
+  return fine;
+}
+
+// ---- what is shown ----
+
+function show(told) {
+  if (!told.html) return;
+  if (told.now) offsetMs = told.now - Date.now();
+  // What somebody is typing stays.
+  const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
+    && document.activeElement.value;
+  if (busy) {
+    later = told;
+    return;
+  }
+  later = null;
+  const open = new Set([...kettle.querySelectorAll("details[open] > summary")].map((s) => s.textContent));
+  kettle.innerHTML = told.html;
+  for (const summary of kettle.querySelectorAll("details > summary")) {
+    if (open.has(summary.textContent)) summary.parentElement.open = true;
+  }
+  kettle.dataset.seq = told.seq;
+  times();
+  tick();
+}
+
+let later = null;
+
+async function look() {
+  try {
+    const answer = await fetch(`/api/gyles/${gyle}/kettle`);
+    if (!answer.ok) throw new Error(`answered ${answer.status}`);
+    show(await answer.json());
+    reached = true;
+    await send();
+  } catch {
+    reached = false;
+  }
+  line();
+}
+
+function times() {
+  for (const time of kettle.querySelectorAll("time")) {
+    const at = new Date(time.dateTime);
+    if (!Number.isNaN(at.valueOf())) {
+      time.title = time.textContent;
+      time.textContent = at.toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hour12: false });
+    }
+  }
+}
+
+function tick() {
+  const left = kettle.querySelector(".left");
+  if (!left) return;
+  const sec = Math.round((Number(left.dataset.ends) - now()) / 1000);
+  const over = sec < 0;
+  const shown = Math.abs(sec);
+  const h = Math.floor(shown / 3600);
+  const clock = `${h ? `${h}:` : ""}${String(Math.floor((shown % 3600) / 60)).padStart(h ? 2 : 1, "0")}:${String(shown % 60).padStart(2, "0")}`;
+  left.textContent = over ? `${clock} over` : `${left.dataset.about}${clock} left`;
+  if (over && now() > snoozedUntil) alarm(left.dataset.ends);
+}
+
+// ---- sound, with words; a silent device shows the words all the same ----
+
+let sound = null;
+
+function tone() {
+  try {
+    sound ??= new AudioContext();
+    const wave = sound.createOscillator();
+    const level = sound.createGain();
+    level.gain.value = 0.2;
+    wave.frequency.value = 660;
+    wave.connect(level).connect(sound.destination);
+    wave.start();
+    wave.stop(sound.currentTime + 0.4);
+  } catch {
+    // No sound on this device; the words stand on the page.
+  }
+  navigator.vibrate?.(300);
+}
+
+function alarm(key) {
+  const button = kettle.querySelector(".thumb .main");
+  const words = `Due: ${button?.textContent.replace("Done: ", "") ?? "look at the kettle"}.`;
+  if (said === key && now() < snoozedUntil + 120_000) return;
+  said = key;
+  snoozedUntil = now();
+  say(words, true);
+  tone();
+  if ("speechSynthesis" in window) speechSynthesis.speak(new SpeechSynthesisUtterance(words));
+  snoozedUntil = now() + 120_000;
+}
+
+async function stayAwake() {
+  try {
+    await navigator.wakeLock?.request("screen");
+  } catch {
+    // The device sleeps when it likes; the alarm budget does not depend on it.
+  }
+}
+
+// ---- hands ----
+
+function atTyped(text) {
+  const match = /^\s*(\d{1,2})[:.](\d{2})\s*$/.exec(text);
+  if (!text.trim()) return stamp();
+  if (!match) return null;
+  const at = new Date(now());
+  at.setHours(Number(match[1]), Number(match[2]), 0, 0);
+  if (at.valueOf() > now() + 120_000) at.setDate(at.getDate() - 1);
+  return at.toISOString();
+}
+
+document.addEventListener("click", async (event) => {
+  const at = event.target.closest("button");
+  if (!at) return;
+  if (at.dataset.trySound !== undefined) {
+    tone();
+    say("If you heard nothing, this device is silent: watch it.");
+  } else if (at.dataset.snooze) {
+    snoozedUntil = now() + Number(at.dataset.snooze) * 60_000;
+    say(`Reminding again in ${at.dataset.snooze} min.`);
+  } else if (at.dataset.do && at.type === "button") {
+    at.disabled = true;
+    if (at.dataset.do === "start") stayAwake();
+    await note({ do: at.dataset.do, what: at.dataset.what ?? "", value: at.dataset.value ?? "" });
+    at.disabled = false;
+  }
+});
+
+document.addEventListener("submit", async (event) => {
+  const form = event.target.closest("form.entry");
+  if (!form) return;
+  event.preventDefault();
+  const fields = Object.fromEntries(new FormData(form));
+  const problem = form.querySelector(".problem");
+  problem.textContent = "";
+  const at = atTyped(fields.at ?? "");
+  if (!at) {
+    problem.textContent = "The time is not clear. Type it as 10:32.";
+    return;
+  }
+  const typed = form.querySelector("[name=value]");
+  const kept = typed.value;
+  document.activeElement?.blur();
+  const fine = await note(
+    { ...fields, at, do: form.dataset.do, what: form.dataset.what },
+    (words) => {
+      problem.textContent = words;
+      typed.value = kept;
+    },
+  );
+  if (fine && form.isConnected) form.reset();
+});
+
+document.addEventListener("focusout", () => {
+  if (later) setTimeout(() => later && show(later), 300);
+});
+
+function listen() {
+  const live = new EventSource(`/api/gyles/${gyle}/live`);
+  live.addEventListener("written", look);
+  live.addEventListener("there", look);
+  live.addEventListener("error", () => {
+    reached = false;
+    line();
+  });
+}
+
+times();
+tick();
+line();
+listen();
+setInterval(tick, 1000);
+setInterval(look, SLOW_MS);
+addEventListener("online", look);
+stayAwake();

@@ -1,0 +1,195 @@
+package gylebook.app;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import gylebook.brewday.Command;
+import gylebook.brewday.DayNote;
+import gylebook.brewday.Gyle;
+import gylebook.journal.Event;
+import gylebook.journal.MemoryJournal;
+import gylebook.testing.Browser;
+import gylebook.web.Desk;
+import gylebook.web.PageServer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/// A day beside the brewer, in two real browsers.
+class KettleStoryTest {
+  private static Playwright playwright;
+  private static com.microsoft.playwright.Browser browser;
+
+  private final MemoryJournal journal = new MemoryJournal();
+  private Clerk clerk;
+  private PageServer server;
+  private Wiring wiring;
+
+  @BeforeAll
+  static void launch() {
+    playwright = Browser.control();
+    browser = Browser.launched(playwright);
+  }
+
+  @AfterAll
+  static void close() {
+    if (playwright != null) {
+      playwright.close();
+    }
+  }
+
+  @BeforeEach
+  void start() {
+    clerk = new Clerk(journal, InstantSource.system());
+    Wallet wallet = new Wallet();
+    Serve.invent(clerk, wallet);
+    long seen = gyle().lastSeq();
+    clerk.write("bitter", seen, new Command.FixPlan("3", 20, 100, "as planned"), "fixed");
+    wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
+    server = PageServer.start(0, clerk, wallet, wiring);
+  }
+
+  @AfterEach
+  void stop() {
+    server.stop();
+    wiring.close();
+  }
+
+  private Gyle gyle() {
+    return clerk.book().gyle("bitter").orElseThrow();
+  }
+
+  private Stream<Event> happened() {
+    return gyle().happened().stream().map(DayNote::event);
+  }
+
+  private static BrowserContext sized(int width, int height) {
+    return browser.newContext(new NewContextOptions().setViewportSize(width, height));
+  }
+
+  private Page kettle(BrowserContext context) {
+    Page page = context.newPage();
+    page.navigate(server.address() + "gyles/bitter/kettle");
+    return page;
+  }
+
+  @Test
+  void aDayIsStartedNotedSeenOnAnotherScreenAndUndone() {
+    try (BrowserContext phone = sized(360, 740);
+        BrowserContext tablet = sized(1080, 810)) {
+      Page noted = kettle(phone);
+      Page watched = kettle(tablet);
+      noted.locator("button.main").click();
+      assertThat(watched.locator(".leg")).containsText("strike reached");
+
+      Locator warm = noted.locator("form[data-what='hand-held thermometer']");
+      warm.locator("[name=value]").fill("14,5");
+      warm.locator("button").click();
+      assertThat(watched.locator(".notes")).containsText("14,5 \u00b0C");
+      assertThat(watched.locator(".notes")).containsText("Expected");
+
+      noted.locator("button.main").click();
+      assertThat(watched.locator(".leg")).containsText("malt in");
+      noted.locator(".thumb button[data-do=strike]").click();
+      assertThat(watched.locator(".leg")).containsText("strike reached");
+      assertThat(watched.locator(".notes del")).hasText("strike reached");
+    }
+  }
+
+  @Test
+  void whatMakesNoSenseIsSaidWhereItWasTypedAndStaysThere() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      Locator form = page.locator("form[data-what='hydrometer']");
+      form.locator("[name=value]").fill("quite sweet");
+      form.locator("button").click();
+
+      assertThat(form.locator(".problem")).containsText("quite sweet");
+      assertThat(form.locator("[name=value]")).hasValue("quite sweet");
+      assertThat(happened()).hasSize(1);
+    }
+  }
+
+  @Test
+  void notesWaitWhileTheNetworkIsAwayAndAreWrittenOnceInOrder() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      Locator form = page.locator("form[data-what='dip-stick']");
+      assertThat(form).isVisible();
+      phone.setOffline(true);
+      for (String typed : List.of("24,9", "25", "25,1")) {
+        form.locator("[name=value]").fill(typed);
+        form.locator("button").click();
+      }
+      assertThat(page.locator("#strip")).containsText("3 notes wait");
+      assertThat(happened()).hasSize(1);
+
+      phone.setOffline(false);
+      assertThat(page.locator("#strip")).isHidden();
+      assertThat(happened().skip(1).map(KettleStoryTest::asRead))
+          .containsExactly("24,9 L", "25 L", "25,1 L");
+    }
+  }
+
+  private static String asRead(Event event) {
+    return event instanceof Event.ReadingTaken taken ? taken.asRead() : event.toString();
+  }
+
+  @Test
+  void theSameNoteSentTwiceIsWrittenOnceAndOneFromTheFutureIsRefused() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    Command dip = new Command.Note(new Event.ReadingTaken("dip-stick", "KETTLE", true, "25 L", ""));
+    Instant now = clerk.now();
+
+    clerk.note("bitter", dip, "one", Optional.of(now));
+    clerk.note("bitter", dip, "one", Optional.of(now));
+    assertThat(happened()).hasSize(2);
+    assertThat(clerk.note("bitter", dip, "two", Optional.of(now.plus(Duration.ofHours(1)))))
+        .isInstanceOf(Desk.Answer.Refused.class);
+  }
+
+  @Test
+  void axeFindsNothingAndNothingIsWiderThanThePhone() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      assertThat(page.locator(".three")).isVisible();
+      Object beyond =
+          page.evaluate(
+              "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+      assertThat(beyond).isEqualTo(0);
+      assertThat(
+              new AxeBuilder(page)
+                  .analyze().getViolations().stream()
+                      .map(found -> found.getId() + ": " + found.getNodes())
+                      .toList())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void afterAnEndTheDayIsWhereItWas() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    clerk.note("bitter", new Command.Reach("strikeReady"), "strike", Optional.empty());
+    Clerk again = new Clerk(journal, InstantSource.system());
+
+    assertThat(again.book().gyle("bitter").orElseThrow().happened()).isEqualTo(gyle().happened());
+  }
+}

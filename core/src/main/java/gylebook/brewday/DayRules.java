@@ -1,0 +1,110 @@
+package gylebook.brewday;
+
+import gylebook.journal.Event;
+import gylebook.rig.Probe;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/// What may be noted of a day, and when.
+final class DayRules {
+  private static final List<String> SWITCHES = List.of("heater", "pump", "lid");
+
+  private DayRules() {}
+
+  static Verdict decide(Gyle gyle, Command command) {
+    if (command instanceof Command.StartDay) {
+      return start(gyle);
+    }
+    if (gyle.started().isEmpty()) {
+      return new Verdict.Refused("The day has not begun.", "Start the day first.");
+    }
+    return switch (command) {
+      case Command.Reach(String milestone) -> reach(gyle, milestone);
+      case Command.Note(Event.ReadingTaken reading) -> note(reading);
+      case Command.Switch(String what, String state) -> set(what, state);
+      case Command.Say(String kind, String words) ->
+          words.isBlank()
+              ? new Verdict.Refused("Nothing was said.", "Say in a few words what happened.")
+              : Verdict.accept(new Event.WordSaid(kind, words));
+      case Command.Strike(long seq) -> strike(gyle, seq);
+      default -> throw new IllegalArgumentException("not a matter of the day: " + command);
+    };
+  }
+
+  private static Verdict start(Gyle gyle) {
+    if (gyle.started().isPresent()) {
+      return new Verdict.Refused(
+          "The day has begun already.", "Go on at the kettle, or strike the beginning.");
+    }
+    return gyle.plan()
+        .<Verdict>map(plan -> Verdict.accept(new Event.DayStarted(plan.seq())))
+        .orElseGet(
+            () ->
+                new Verdict.Refused(
+                    "No plan is fixed for the day.",
+                    "Make the forecast the plan of the day first."));
+  }
+
+  private static Verdict reach(Gyle gyle, String milestone) {
+    if (milestone.isBlank()) {
+      return new Verdict.Refused("No point of the day was named.", "Choose the one you saw.");
+    }
+    boolean before =
+        gyle.happened().stream()
+            .anyMatch(
+                note ->
+                    note.event() instanceof Event.PointReached(String seen)
+                        && seen.equals(milestone));
+    // Two people may see the boil; it is reached once.
+    return before
+        ? new Verdict.Accepted(List.of())
+        : Verdict.accept(new Event.PointReached(milestone));
+  }
+
+  private static Verdict note(Event.ReadingTaken reading) {
+    if (reading.instrument().isBlank() || reading.asRead().isBlank()) {
+      return new Verdict.Refused(
+          "The reading is not whole.", "Name the instrument and its figure.");
+    }
+    boolean known =
+        Arrays.stream(Probe.Place.values()).anyMatch(place -> place.name().equals(reading.place()));
+    return known
+        ? Verdict.accept(reading)
+        : new Verdict.Refused(
+            "There is no place '" + reading.place() + "' in the rig.",
+            "The places are kettle, bed, suction and return.");
+  }
+
+  private static Verdict set(String what, String state) {
+    if (!SWITCHES.contains(what)) {
+      return new Verdict.Refused(
+          "There is no switch '" + what + "'.", "There are " + String.join(", ", SWITCHES) + ".");
+    }
+    boolean heater = what.equals("heater");
+    boolean fits =
+        state.isEmpty()
+            || (heater ? duty(state).isPresent() : state.equals("on") || state.equals("off"));
+    return fits
+        ? Verdict.accept(new Event.SwitchSet(what, state))
+        : new Verdict.Refused(
+            "The " + what + " cannot be '" + state + "'.",
+            heater ? "Give the duty from 0 to 100 %." : "It is on or off.");
+  }
+
+  /// The duty that was typed, as a part of the whole.
+  static Optional<Double> duty(String typed) {
+    String bare = typed.replace("%", "").replace(',', '.').strip();
+    if (!bare.matches("[0-9]{1,3}([.][0-9]{1,3})?")) {
+      return Optional.empty();
+    }
+    double partFrac = Double.parseDouble(bare) / 100;
+    return partFrac <= 1 ? Optional.of(partFrac) : Optional.empty();
+  }
+
+  private static Verdict strike(Gyle gyle, long seq) {
+    return gyle.day().stream().anyMatch(note -> note.seq() == seq && note.stands())
+        ? Verdict.accept(new Event.Undone(seq))
+        : new Verdict.Refused("No entry " + seq + " of the day stands.", "Look at the list.");
+  }
+}

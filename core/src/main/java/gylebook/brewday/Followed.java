@@ -1,0 +1,88 @@
+package gylebook.brewday;
+
+import gylebook.estimate.Held;
+import gylebook.estimate.Suspicion;
+import gylebook.estimate.Weighed;
+import gylebook.estimate.Witness;
+import gylebook.plan.Plan;
+import gylebook.simulate.Outcome;
+import gylebook.units.AnyUnit;
+import java.util.List;
+import java.util.Map;
+
+/// The day as it is held to stand at one moment, and what is held to come.
+///
+/// @param clockSec time since the day began
+/// @param leg milestone at the end of what is under way; empty after the last
+/// @param says that milestone in words
+/// @param legFromSec when what is under way began
+/// @param timed whether a clock ends it, and not something that is seen
+/// @param endsSec when it is held to end
+/// @param lateSec how much later than by plan, in the middle
+/// @param grainC in the grain, or the wort where the bag is out
+/// @param inBag whether the grain is in the kettle
+/// @param hotL in the kettle as it stands
+/// @param wortPlato strength of all wort, mixed
+/// @param flowing whether the pump is held to run
+/// @param doNow what is to be done to reach the milestone
+/// @param due what passed by the clock and was not ticked off
+/// @param coming the points that lie ahead
+/// @param outcomes what is held to come out
+/// @param planned what the plan said would come out
+/// @param witnesses what each instrument is worth
+/// @param worthDoing cheap tests, the best first
+/// @param shares what may be wrong, the likeliest first
+/// @param weighedBySeq what became of each reading
+@AnyUnit("holds several quantities; each component names its unit")
+public record Followed(
+    double clockSec,
+    String leg,
+    String says,
+    double legFromSec,
+    boolean timed,
+    Held endsSec,
+    double lateSec,
+    Held grainC,
+    boolean inBag,
+    Held hotL,
+    Held wortPlato,
+    boolean flowing,
+    List<Plan.PlannedStep> doNow,
+    List<Plan.PlannedStep> due,
+    List<Coming> coming,
+    Map<Outcome, Held> outcomes,
+    Map<Outcome, Double> planned,
+    List<Witness> witnesses,
+    List<Witness.WorthDoing> worthDoing,
+    List<Suspicion.Share> shares,
+    Map<Long, Weighed> weighedBySeq) {
+
+  /// Copies what it is given.
+  public Followed {
+    doNow = List.copyOf(doNow);
+    due = List.copyOf(due);
+    coming = List.copyOf(coming);
+    outcomes = Map.copyOf(outcomes);
+    planned = Map.copyOf(planned);
+    witnesses = List.copyOf(witnesses);
+    worthDoing = List.copyOf(worthDoing);
+    shares = List.copyOf(shares);
+    weighedBySeq = Map.copyOf(weighedBySeq);
+  }
+
+  /// Whether something is left to be done.
+  public boolean underWay() {
+    return !leg.isEmpty();
+  }
+
+  /// A point that lies ahead.
+  ///
+  /// @param key its name
+  /// @param says in words
+  /// @param hands how many are needed
+  /// @param doing what they do
+  /// @param atSec when it is held to come
+  /// @param plannedSec when it comes by plan
+  public record Coming(
+      String key, String says, int hands, String doing, Held atSec, double plannedSec) {}
+}

@@ -219,7 +219,16 @@ function atTyped(text) {
 document.addEventListener("click", async (event) => {
   const at = event.target.closest("button");
   if (!at) return;
-  if (at.dataset.trySound !== undefined) {
+  if (at.dataset.levers !== undefined) {
+    const place = document.getElementById("levers");
+    place.textContent = "Simulating ...";
+    try {
+      const answer = await fetch(`/api/gyles/${gyle}/levers`);
+      place.innerHTML = (await answer.json()).html;
+    } catch {
+      place.textContent = "The program does not answer; the wall sheet has what a deviation does.";
+    }
+  } else if (at.dataset.trySound !== undefined) {
     tone();
     say("If you heard nothing, this device is silent: watch it.");
   } else if (at.dataset.snooze) {

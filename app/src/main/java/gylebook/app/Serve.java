@@ -32,6 +32,7 @@ final class Serve {
       }
       Path oneWireRoot = OneWireInstruments.USUAL_ROOT;
       try (Wiring wiring = new Wiring(clerk, InstantSource.system(), oneWireRoot)) {
+        wiring.listen(new NoteTaker(clerk, wallet));
         wiring.begin();
         serve(PageServer.start(settings.port(), clerk, wallet, wiring), settings, out);
       }

@@ -9,6 +9,7 @@ import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
 import gylebook.estimate.Instrument;
 import gylebook.journal.Event;
+import gylebook.telling.Shown;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
@@ -41,6 +42,7 @@ final class KettleRoutes {
   void register(RoutesConfig routes) {
     routes.get("/gyles/{gyleId}/kettle", this::page);
     routes.get("/api/gyles/{gyleId}/kettle", this::now);
+    routes.get("/api/gyles/{gyleId}/levers", this::levers);
     routes.post("/api/gyles/{gyleId}/day", this::note);
     routes.sse("/api/gyles/{gyleId}/live", this::live);
   }
@@ -53,6 +55,22 @@ final class KettleRoutes {
   private void now(Context context) {
     Said.gyle(desk, context)
         .ifPresent(gyle -> Said.json(context, HttpStatus.OK, standing(gyle, "")));
+  }
+
+  private void levers(Context context) {
+    Said.gyle(desk, context)
+        .flatMap(this::leverTable)
+        .ifPresent(html -> Said.json(context, HttpStatus.OK, Map.of("html", html)));
+  }
+
+  private Optional<String> leverTable(Gyle gyle) {
+    return follower(gyle)
+        .map(
+            follower -> {
+              Instant now = desk.now();
+              return new LeverTable(new Shown(desk.book().units()), follower)
+                  .html(follower.at(gyle.happened(), now), follower.levers(gyle.happened(), now));
+            });
   }
 
   private Map<String, Object> standing(Gyle gyle, String remark) {

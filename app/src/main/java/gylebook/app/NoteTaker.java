@@ -1,0 +1,83 @@
+package gylebook.app;
+
+import gylebook.brewday.AsRead;
+import gylebook.brewday.Command;
+import gylebook.brewday.Follower;
+import gylebook.brewday.Gyle;
+import gylebook.device.Decoded;
+import gylebook.device.Heard;
+import gylebook.estimate.Instrument;
+import gylebook.journal.Event;
+import gylebook.units.Entered;
+import gylebook.web.Desk;
+import gylebook.web.Papers;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
+
+/// Notes on a day under way what tied instruments say, once a minute each; what is odd about a
+/// reading keeps it off the day, and stands on the instrument's page.
+///
+/// An instrument counts for a day when it is tied under the name that the rig gives it.
+final class NoteTaker implements Consumer<Heard> {
+  private static final Duration APART = Duration.ofSeconds(60);
+  private static final String LAST_POINT = "cast";
+
+  private final Desk desk;
+  private final Papers papers;
+  private final Map<String, Instant> lastAt = new ConcurrentHashMap<>();
+
+  NoteTaker(Desk desk, Papers papers) {
+    this.desk = desk;
+    this.papers = papers;
+  }
+
+  @Override
+  public void accept(Heard heard) {
+    if (heard.decoded() instanceof Decoded.Value(Entered amount, _)
+        && heard.oddities().isEmpty()) {
+      desk.book().gyles().stream()
+          .filter(NoteTaker::underWay)
+          .forEach(gyle -> noted(gyle, heard, amount));
+    }
+  }
+
+  private static boolean underWay(Gyle gyle) {
+    return gyle.started().isPresent()
+        && gyle.happened().stream()
+            .noneMatch(
+                note ->
+                    note.event() instanceof Event.PointReached(String milestone)
+                        && milestone.equals(LAST_POINT));
+  }
+
+  private void noted(Gyle gyle, Heard heard, Entered amount) {
+    String key = gyle.gyleId() + " " + heard.instrumentId();
+    Instant last = lastAt.get(key);
+    Instant at = heard.at();
+    boolean early = last != null && Duration.between(last, at).compareTo(APART) < 0;
+    Optional<Instrument> instrument = early ? Optional.empty() : instrument(gyle, heard, amount);
+    if (instrument.isPresent()) {
+      lastAt.put(key, at);
+      Event.ReadingTaken taken =
+          new Event.ReadingTaken(
+              heard.instrumentId(),
+              instrument.get().place().name(),
+              true,
+              AsRead.whole(amount),
+              "");
+      desk.note(gyle.gyleId(), new Command.Note(taken), "", Optional.of(at));
+    }
+  }
+
+  private Optional<Instrument> instrument(Gyle gyle, Heard heard, Entered amount) {
+    String rig = gyle.brewedBy().map(plan -> plan.rig()).orElse(gyle.rig().document());
+    return Follower.instruments(papers.rig(rig)).stream()
+        .filter(one -> one.name().equals(heard.instrumentId()))
+        .filter(one -> AsRead.quantity(one) == amount.unit().quantity())
+        .findFirst();
+  }
+}

@@ -1,0 +1,102 @@
+package gylebook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gylebook.brewday.Command;
+import gylebook.brewday.DayNote;
+import gylebook.brewday.Gyle;
+import gylebook.device.Decoded;
+import gylebook.device.Heard;
+import gylebook.device.Oddity;
+import gylebook.journal.Event;
+import gylebook.journal.MemoryJournal;
+import gylebook.rig.DemoRigs;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class NoteTakerTest {
+  private static final Instant NOW = Instant.parse("2026-03-14T08:00:00Z");
+  private static final String PROBE = DemoRigs.household().probes().getFirst().name();
+
+  private final Clerk clerk =
+      new Clerk(new MemoryJournal(), InstantSource.fixed(NOW.plusSeconds(3600)));
+  private final Wallet wallet = new Wallet();
+  private final NoteTaker taker = new NoteTaker(clerk, wallet);
+
+  @BeforeEach
+  void plan() {
+    Serve.invent(clerk, wallet);
+    long seen = gyle().lastSeq();
+    clerk.write("bitter", seen, new Command.FixPlan("3", 20, 20, "as planned"), "fixed");
+  }
+
+  private Gyle gyle() {
+    return clerk.book().gyle("bitter").orElseThrow();
+  }
+
+  private void start() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.of(NOW));
+  }
+
+  private static Heard heard(String name, double readC, long afterSec, Set<Oddity> oddities) {
+    Entered amount = Entered.of(readC, Unit.known(Quantity.TEMPERATURE, "\u00b0C"));
+    return new Heard(
+        name,
+        NOW.plusSeconds(afterSec),
+        new Decoded.Value(amount, Optional.empty()),
+        oddities,
+        0);
+  }
+
+  private List<String> read() {
+    return gyle().happened().stream()
+        .map(DayNote::event)
+        .filter(Event.ReadingTaken.class::isInstance)
+        .map(event -> ((Event.ReadingTaken) event).asRead())
+        .toList();
+  }
+
+  @Test
+  void nothingIsNotedWhileNoDayIsUnderWay() {
+    taker.accept(heard(PROBE, 20, 0, Set.of()));
+
+    assertThat(gyle().day()).isEmpty();
+  }
+
+  @Test
+  void aTiedThermometerIsNotedOnceAMinute() {
+    start();
+    for (int sec = 0; sec <= 120; sec += 5) {
+      taker.accept(heard(PROBE, 20 + sec / 10.0, sec, Set.of()));
+    }
+
+    assertThat(read()).hasSize(3);
+    assertThat(gyle().happened().getLast().at()).isEqualTo(NOW.plusSeconds(120));
+  }
+
+  @Test
+  void whatIsOddAndWhatTheRigDoesNotKnowStaysOffTheDay() {
+    start();
+    taker.accept(heard(PROBE, 85, 0, Set.of(Oddity.POWER_ON_VALUE)));
+    taker.accept(heard("thermometer of the cellar", 12, 0, Set.of()));
+
+    assertThat(read()).isEmpty();
+  }
+
+  @Test
+  void afterTheLastPointNothingIsNotedAnyMore() {
+    start();
+    clerk.note("bitter", new Command.Reach("cast"), "done", Optional.of(NOW));
+    taker.accept(heard(PROBE, 20, 60, Set.of()));
+
+    assertThat(read()).isEmpty();
+  }
+}

@@ -37,8 +37,7 @@ final class NoteTaker implements Consumer<Heard> {
 
   @Override
   public void accept(Heard heard) {
-    if (heard.decoded() instanceof Decoded.Value(Entered amount, _)
-        && heard.oddities().isEmpty()) {
+    if (heard.decoded() instanceof Decoded.Value(Entered amount, _) && heard.oddities().isEmpty()) {
       desk.book().gyles().stream()
           .filter(NoteTaker::underWay)
           .forEach(gyle -> noted(gyle, heard, amount));

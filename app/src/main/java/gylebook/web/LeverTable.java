@@ -15,8 +15,7 @@ import java.util.Optional;
 /// Ways to put it right beside one another: what each costs.
 final class LeverTable {
   private static final List<Outcome> COLUMNS =
-      List.of(
-          Outcome.STRENGTH, Outcome.FERMENTER, Outcome.BITTERNESS, Outcome.COLOUR, Outcome.DAY);
+      List.of(Outcome.STRENGTH, Outcome.FERMENTER, Outcome.BITTERNESS, Outcome.COLOUR, Outcome.DAY);
 
   private final Shown shown;
   private final Follower follower;
@@ -73,8 +72,7 @@ final class LeverTable {
     html.append("</th>");
     for (Outcome outcome : COLUMNS) {
       Held held = lever.outcomes().get(outcome);
-      String cell =
-          held == null ? "none" : shown.range(outcome.key(), KettlePage.band(held));
+      String cell = held == null ? "none" : shown.range(outcome.key(), KettlePage.band(held));
       html.append("<td>").append(Html.escaped(cell)).append("</td>");
     }
     return html.append("<td>")

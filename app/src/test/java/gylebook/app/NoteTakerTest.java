@@ -49,11 +49,7 @@ class NoteTakerTest {
   private static Heard heard(String name, double readC, long afterSec, Set<Oddity> oddities) {
     Entered amount = Entered.of(readC, Unit.known(Quantity.TEMPERATURE, "\u00b0C"));
     return new Heard(
-        name,
-        NOW.plusSeconds(afterSec),
-        new Decoded.Value(amount, Optional.empty()),
-        oddities,
-        0);
+        name, NOW.plusSeconds(afterSec), new Decoded.Value(amount, Optional.empty()), oddities, 0);
   }
 
   private List<String> read() {

@@ -20,11 +20,11 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 
-/// Ways to put a day right: each solved for its amount and simulated, with the same luck, from where
-/// every twin stands.
+/// Ways to put a day right: each solved for its amount and simulated, with the same luck, from
+/// where every twin stands.
 ///
-/// Boil and hops are simulated through. What is added to the finished wort is a balance of masses in
-/// every twin: `E' = E + dE`, `M' = M + dM`, strength `E'/M'`, litres `M'/rho(E'/M', 20 C)`;
+/// Boil and hops are simulated through. What is added to the finished wort is a balance of masses
+/// in every twin: `E' = E + dE`, `M' = M + dM`, strength `E'/M'`, litres `M'/rho(E'/M', 20 C)`;
 /// bitterness and colour are spread over the new litres. A lever whose time has passed is not
 /// offered; one that cannot come to the aim says so.
 @AnyUnit("columns of every quantity")
@@ -88,8 +88,7 @@ public final class Levers {
 
   private boolean boilAhead() {
     String key = belief.leg().key();
-    boolean after =
-        key.startsWith("stand") || key.startsWith("stood") || key.equals("knockOut");
+    boolean after = key.startsWith("stand") || key.startsWith("stood") || key.equals("knockOut");
     return belief.underWay() && !after && !key.equals("chilled") && !key.equals("cast");
   }
 
@@ -122,8 +121,7 @@ public final class Levers {
       return LEAST_BOIL_SEC;
     }
     double flameOutSec =
-        SquareRootFilter.mean(
-            belief.ahead().milestone("flameOut", DayLog.Column.AT_SEC));
+        SquareRootFilter.mean(belief.ahead().milestone("flameOut", DayLog.Column.AT_SEC));
     double leftSec = Math.max(0, flameOutSec - belief.clockSec());
     return day().recipe().boil().holdSec().inside() - leftSec;
   }

@@ -23,8 +23,7 @@ class LeversTest {
   @BeforeAll
   static void heat() {
     Planned planned =
-        Planner.plan(
-            Demo.copperBitter(), DemoRigs.household(), 20, 20, () -> false, _ -> {});
+        Planner.plan(Demo.copperBitter(), DemoRigs.household(), 20, 20, () -> false, _ -> {});
     day =
         Planner.day(
             Demo.copperBitter(),
@@ -47,8 +46,7 @@ class LeversTest {
 
   @Test
   void onAimNothingIsToBeDone() {
-    List<Lever> levers =
-        Levers.of(before, middle(Outcome.STRENGTH), middle(Outcome.BITTERNESS));
+    List<Lever> levers = Levers.of(before, middle(Outcome.STRENGTH), middle(Outcome.BITTERNESS));
 
     assertThat(levers).extracting(Lever::kind).containsExactly(Lever.Kind.ACCEPT);
     assertThat(levers.getFirst().outcomes().get(Outcome.STRENGTH))
@@ -73,8 +71,7 @@ class LeversTest {
   @Test
   void whatIsDilutedKeepsItsExtract() {
     double wantedPlato = middle(Outcome.STRENGTH) - 1;
-    Lever dilute =
-        lever(Levers.of(before, wantedPlato, 0), Lever.Kind.DILUTE).orElseThrow();
+    Lever dilute = lever(Levers.of(before, wantedPlato, 0), Lever.Kind.DILUTE).orElseThrow();
 
     double extractKg = extractKg(middle(Outcome.STRENGTH), middle(Outcome.FERMENTER));
     double afterKg = extractKg(mean(dilute, Outcome.STRENGTH), mean(dilute, Outcome.FERMENTER));
@@ -85,8 +82,7 @@ class LeversTest {
   @Test
   void whatIsSweetenedGainsWhatWasStirredIn() {
     double wantedPlato = middle(Outcome.STRENGTH) + 1;
-    Lever add =
-        lever(Levers.of(before, wantedPlato, 0), Lever.Kind.ADD_EXTRACT).orElseThrow();
+    Lever add = lever(Levers.of(before, wantedPlato, 0), Lever.Kind.ADD_EXTRACT).orElseThrow();
 
     double gainedKg =
         extractKg(mean(add, Outcome.STRENGTH), mean(add, Outcome.FERMENTER))
@@ -112,8 +108,7 @@ class LeversTest {
   @Test
   void whatCannotBeReachedSaysSo() {
     Lever on =
-        lever(Levers.of(before, middle(Outcome.STRENGTH) + 9, 0), Lever.Kind.BOIL_ON)
-            .orElseThrow();
+        lever(Levers.of(before, middle(Outcome.STRENGTH) + 9, 0), Lever.Kind.BOIL_ON).orElseThrow();
 
     assertThat(on.reaches()).isFalse();
   }
@@ -132,9 +127,6 @@ class LeversTest {
         .extracting(Lever::kind)
         .contains(Lever.Kind.ACCEPT)
         .doesNotContain(
-            Lever.Kind.BOIL_ON,
-            Lever.Kind.STOP_EARLY,
-            Lever.Kind.ADD_EXTRACT,
-            Lever.Kind.HOPS);
+            Lever.Kind.BOIL_ON, Lever.Kind.STOP_EARLY, Lever.Kind.ADD_EXTRACT, Lever.Kind.HOPS);
   }
 }

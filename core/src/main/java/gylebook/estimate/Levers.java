@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
@@ -93,7 +94,7 @@ public final class Levers {
   }
 
   private double mean(Outcome outcome) {
-    return SquareRootFilter.mean(asItIs.get(outcome));
+    return SquareRootFilter.mean(column(asItIs, outcome));
   }
 
   /// More boil makes it stronger, less makes it weaker; how much is found by halving.
@@ -104,7 +105,7 @@ public final class Levers {
     DoubleFunction<Map<Outcome, double[]>> tried = sec -> simulated(this::same, holdSec + sec);
     double sec = found(tried, Outcome.STRENGTH, wantedPlato, 0, mostSec);
     Map<Outcome, double[]> came = tried.apply(sec);
-    double missPlato = SquareRootFilter.mean(came.get(Outcome.STRENGTH)) - wantedPlato;
+    double missPlato = SquareRootFilter.mean(column(came, Outcome.STRENGTH)) - wantedPlato;
     return lever(
         on ? Lever.Kind.BOIL_ON : Lever.Kind.STOP_EARLY,
         on ? "longerSec" : "shorterSec",
@@ -143,7 +144,7 @@ public final class Levers {
     double mostFactor = miss < 0 ? MOST_HOPS_FACTOR : LEAST_HOPS_FACTOR;
     double factor = found(tried, Outcome.BITTERNESS, wantedMgPerL, 1, mostFactor);
     Map<Outcome, double[]> came = tried.apply(factor);
-    double left = SquareRootFilter.mean(came.get(Outcome.BITTERNESS)) - wantedMgPerL;
+    double left = SquareRootFilter.mean(column(came, Outcome.BITTERNESS)) - wantedMgPerL;
     boolean reaches = Math.abs(left) <= WORTH_RATIO * wantedMgPerL;
     return Optional.of(lever(Lever.Kind.HOPS, "hopsFactor", factor, came, reaches));
   }
@@ -195,15 +196,15 @@ public final class Levers {
       double most) {
     double from = nothing;
     double to = most;
-    double fromMiss = SquareRootFilter.mean(tried.apply(from).get(outcome)) - wanted;
-    double toMiss = SquareRootFilter.mean(tried.apply(to).get(outcome)) - wanted;
+    double fromMiss = SquareRootFilter.mean(column(tried.apply(from), outcome)) - wanted;
+    double toMiss = SquareRootFilter.mean(column(tried.apply(to), outcome)) - wanted;
     if (fromMiss * toMiss > 0) {
       // Even all of it does not come to the aim; what comes nearest is offered.
       return Math.abs(toMiss) < Math.abs(fromMiss) ? most : nothing;
     }
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (from + to) / 2;
-      double miss = SquareRootFilter.mean(tried.apply(middle).get(outcome)) - wanted;
+      double miss = SquareRootFilter.mean(column(tried.apply(middle), outcome)) - wanted;
       if (miss * fromMiss > 0) {
         from = middle;
       } else {
@@ -245,18 +246,22 @@ public final class Levers {
   private Map<Outcome, double[]> blended(double moreKg, double moreExtractKg) {
     Map<Outcome, double[]> came = new EnumMap<>(Outcome.class);
     asItIs.forEach((outcome, column) -> came.put(outcome, column.clone()));
-    for (int j = 0; j < came.get(Outcome.STRENGTH).length; j++) {
-      double extractFrac = asItIs.get(Outcome.STRENGTH)[j] / PERCENT;
-      double beforeL = asItIs.get(Outcome.FERMENTER)[j];
+    for (int j = 0; j < column(came, Outcome.STRENGTH).length; j++) {
+      double extractFrac = column(asItIs, Outcome.STRENGTH)[j] / PERCENT;
+      double beforeL = column(asItIs, Outcome.FERMENTER)[j];
       double beforeKg = beforeL * WortDensity.wortKgPerL(extractFrac, SCALE_C);
       double afterFrac = (beforeKg * extractFrac + moreExtractKg) / (beforeKg + moreKg);
       double afterL = WortDensity.wortL(beforeKg + moreKg, afterFrac, SCALE_C);
-      came.get(Outcome.STRENGTH)[j] = PERCENT * afterFrac;
-      came.get(Outcome.FERMENTER)[j] = afterL;
-      came.get(Outcome.BITTERNESS)[j] *= beforeL / afterL;
-      came.get(Outcome.COLOUR)[j] *= beforeL / afterL;
+      column(came, Outcome.STRENGTH)[j] = PERCENT * afterFrac;
+      column(came, Outcome.FERMENTER)[j] = afterL;
+      column(came, Outcome.BITTERNESS)[j] *= beforeL / afterL;
+      column(came, Outcome.COLOUR)[j] *= beforeL / afterL;
     }
     return came;
+  }
+
+  private static double[] column(Map<Outcome, double[]> columns, Outcome outcome) {
+    return Objects.requireNonNull(columns.get(outcome), "every shown outcome has a column");
   }
 
   private static Map<Outcome, double[]> columns(Ahead ahead) {

@@ -41,7 +41,7 @@ class LeversTest {
   }
 
   private static double mean(Lever lever, Outcome outcome) {
-    return lever.outcomes().get(outcome).mean();
+    return Optional.ofNullable(lever.outcomes().get(outcome)).orElseThrow().mean();
   }
 
   @Test

@@ -59,9 +59,9 @@ export function sentence(said) {
 
 /** Puts the new sentences in place and forecasts again. */
 function show(said, focusSlot) {
-  replace(document.getElementById("papers"), said.papers);
-  replace(document.getElementById("rig-papers"), said.rig);
-  if (focusSlot) focusOn(focusSlot, gyle);
+  const busy = [replace(document.getElementById("papers"), said.papers)];
+  busy.push(replace(document.getElementById("rig-papers"), said.rig));
+  if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
   forecast();
 }
 
@@ -74,10 +74,24 @@ function replace(place, html) {
   const open = new Set(
     [...place.querySelectorAll("details[open] > summary")].map((s) => s.firstChild?.textContent),
   );
-  place.innerHTML = html;
+  const busy = fill(place, html);
   for (const summary of place.querySelectorAll("details > summary")) {
     if (open.has(summary.firstChild?.textContent)) summary.parentElement.open = true;
   }
+  return busy;
+}
+
+/** Somebody who types the next value while the last is being saved goes on typing. */
+function fill(place, html) {
+  const form = [...place.querySelectorAll("form.editing")].find((one) => !one.dataset.done);
+  const name = form?.previousElementSibling?.dataset.slot;
+  const typed = form?.querySelector("input, select")?.value;
+  place.innerHTML = html;
+  const slot = name && [...place.querySelectorAll(".slot")].find((one) => one.dataset.slot === name);
+  if (!slot) return false;
+  edit(slot);
+  slot.nextElementSibling.querySelector("input, select").value = typed;
+  return true;
 }
 
 // ---- a value is a control ----
@@ -123,13 +137,15 @@ function edit(slot) {
     const answer = await post(path, body, `${name}-${field.value}`);
     done.disabled = false;
     if (answer.ok && asked) {
+      form.dataset.done = "yes";
       newcomer.dataset.answers = answer.said.answers;
-      newcomer.innerHTML = answer.said.words;
-      focusOn(slot.dataset.slot, newcomer);
+      if (!fill(newcomer, answer.said.words)) focusOn(slot.dataset.slot, newcomer);
     } else if (answer.ok) {
+      form.dataset.done = "yes";
       say("Saved.");
       show(answer.said, slot.dataset.slot);
     } else if (answer.status === 409) {
+      form.dataset.done = "yes";
       show(answer.said, slot.dataset.slot);
       say(sentence(answer.said), true);
     } else {

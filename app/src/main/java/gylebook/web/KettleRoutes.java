@@ -19,6 +19,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -27,9 +28,16 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /// The day beside the brewer: what is noted, how it stands, live on every screen.
 final class KettleRoutes {
+  private static final Duration FRESH = Duration.ofSeconds(5);
+
   private final Desk desk;
   private final Papers papers;
   private final Map<String, Beside> followers = new ConcurrentHashMap<>();
+
+  private final Map<String, Told> last = new ConcurrentHashMap<>();
+
+  /// How one page stood a moment ago.
+  private record Told(long seq, ReadingUnits units, Instant at, String html) {}
 
   /// A follower and the beginning of the day it follows.
   private record Beside(long startedSeq, Optional<Follower> follower) {}
@@ -91,8 +99,28 @@ final class KettleRoutes {
     if (follower.isEmpty()) {
       return KettlePage.lost();
     }
-    Followed followed = follower.get().at(gyle.happened(), desk.now());
-    return new KettlePage(units, follower.get(), gyle, desk.now()).during(followed);
+    return told(gyle, units, follower.get());
+  }
+
+  /// Every screen asks at the same moment, so what one was told is told to the next as well.
+  private String told(Gyle gyle, ReadingUnits units, Follower follower) {
+    Instant now = desk.now();
+    return last.compute(
+            gyle.gyleId(),
+            (_, told) -> {
+              boolean fresh =
+                  told != null
+                      && told.seq() == gyle.lastSeq()
+                      && told.units().equals(units)
+                      && Duration.between(told.at(), now).abs().compareTo(FRESH) < 0;
+              return fresh ? told : new Told(gyle.lastSeq(), units, now, html(gyle, follower, now));
+            })
+        .html();
+  }
+
+  private String html(Gyle gyle, Follower follower, Instant now) {
+    Followed followed = follower.at(gyle.happened(), now);
+    return new KettlePage(desk.book().units(), follower, gyle, now).during(followed);
   }
 
   /// The follower of the day that is under way; planned once a day.

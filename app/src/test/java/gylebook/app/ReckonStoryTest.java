@@ -73,7 +73,7 @@ class ReckonStoryTest {
   void anAnswerSaysWhatItTookAndWhy() throws IOException, InterruptedException {
     assertThat(asked("boiling point at 1200 m"))
         .contains("<b>96.0 °C</b>")
-        .contains("<b>pressure</b> 87.7180004 kPa (air at 1200 m in standard weather)")
+        .contains("<b>pressure</b> 87.7180 kPa (air at 1200 m in standard weather)")
         .contains("<code>")
         .contains("Holds: ")
         .contains("href=\"/science/sources#")

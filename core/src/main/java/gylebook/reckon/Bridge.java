@@ -18,7 +18,7 @@ import java.util.Set;
 @AnyUnit("turns amounts of one unit into another")
 final class Bridge {
   private static final double LIQUOR_C = 20;
-  private static final MathContext DIGITS = new MathContext(9);
+  private static final MathContext DIGITS = new MathContext(6);
   private static final Set<String> WATERS = Set.of("liquor", "water", "rinse", "mass");
   private static final Set<String> AIRS = Set.of("pressure", "air");
 

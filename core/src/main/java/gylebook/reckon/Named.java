@@ -68,7 +68,8 @@ record Named(String javaName, Optional<UnitName> unitName) {
     }
     Unit read =
         switch (own.get().quantity()) {
-          case TEMPERATURE, PRESSURE, SHARE, GRAVITY -> units.unit(own.get().quantity());
+          case TEMPERATURE, PRESSURE, SHARE -> units.unit(own.get().quantity());
+          case GRAVITY -> isDifference() ? own.get() : units.unit(Quantity.GRAVITY);
           default -> own.get();
         };
     double there = read.fromInside(own.get().toInside(value));

@@ -46,6 +46,9 @@ public record Newcomer(
 
   /// Refuses what no kettle, element or house can be.
   public Newcomer {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("The name is '" + name + "'; a rig must have one.");
+    }
     Limits.within("The kettle", kettleL, 5, 500, "L");
     Limits.within("The element", plateW, 300, 30_000, "W");
     Limits.within("The voltage on its plate", plateV, 90, 500, "V");

@@ -18,6 +18,7 @@ public final class Calibration {
       double readingC, double iceReadingC, double boilReadingC, @Usually(99.97) double boilC) {
     double spanK = boilReadingC - iceReadingC;
     Require.above0("boil reading less ice reading", spanK);
+    Require.temperatureC("reading", readingC);
     return (readingC - iceReadingC) * Require.above0("boiling point", boilC) / spanK;
   }
 

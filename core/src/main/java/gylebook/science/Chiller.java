@@ -116,6 +116,8 @@ public final class Chiller {
       double uaWPerK,
       @Usually(4000) double wortJPerKgK,
       @Usually(WATER_J_PER_KG_K) double waterJPerKgK) {
+    Require.temperatureC("wort", wortC);
+    Require.temperatureC("water", waterC);
     double wort = Require.above0("wort flow", wortKgPerSec) * Require.above0("heat", wortJPerKgK);
     double water =
         Require.above0("water flow", waterKgPerSec) * Require.above0("heat", waterJPerKgK);

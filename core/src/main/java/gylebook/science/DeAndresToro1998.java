@@ -16,6 +16,7 @@ public final class DeAndresToro1998 {
           "the circulated constants of this model break down above 16 C (at 20 C they leave two"
               + " thirds of the sugar): no forecast");
 
+  private static final double MOST_YEAST_G_PER_L = 1000;
   private static final double STEP_HR = 0.02;
   private static final double ZERO_KELVIN = 273.15;
 
@@ -63,9 +64,9 @@ public final class DeAndresToro1998 {
     Require.within("ferment temperature in C", fermentC, 0, 30);
     Require.within("time in h", heldHr, 0, 1000);
     Require.above0("sugar in g/L", sugarGPerL);
-    Require.notBelow0("latent yeast in g/L", latentGPerL);
-    Require.notBelow0("active yeast in g/L", activeGPerL);
-    Require.notBelow0("dead yeast in g/L", deadGPerL);
+    Require.within("latent yeast in g/L", latentGPerL, 0, MOST_YEAST_G_PER_L);
+    Require.within("active yeast in g/L", activeGPerL, 0, MOST_YEAST_G_PER_L);
+    Require.within("dead yeast in g/L", deadGPerL, 0, MOST_YEAST_G_PER_L);
     double[] start = {latentGPerL, activeGPerL, deadGPerL, sugarGPerL, 0, 0, 0};
     double[] end = FixedStep.after(start, heldHr, STEP_HR, slope(fermentC, sugarGPerL));
     return new Tank(end[0], end[1], end[2], end[3], end[4], end[5], end[6]);

@@ -31,6 +31,7 @@ public final class Evaporation {
       @Usually(0.5) double humidityFrac,
       @Usually(101.325) double pressureKpa) {
     Require.within("humidity", humidityFrac, 0, 1);
+    Require.within("air pressure in kPa", pressureKpa, 1, 1000);
     return openKgPerM2Sec(
         Saturation.saturationKpa(waterC),
         waterC,

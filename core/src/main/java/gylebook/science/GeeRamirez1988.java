@@ -95,8 +95,9 @@ public final class GeeRamirez1988 {
     throw new IllegalArgumentException(
         "the sugars give "
             + here[4] * VOLUME_M3_PER_MOL
-            + " alcohol by volume, not "
-            + alcoholFrac);
+            + " alcohol by volume at most; wanted is "
+            + alcoholFrac
+            + ".");
   }
 
   private static double[] startMolPerM3(

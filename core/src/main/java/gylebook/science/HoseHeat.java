@@ -174,6 +174,8 @@ public final class HoseHeat {
       double lengthM,
       double flowKgPerSec,
       @Usually(4186) double heatJPerKgK) {
+    Require.temperatureC("inlet", inletC);
+    Require.temperatureC("room", roomC);
     double streamWPerK =
         Require.above0("flow", flowKgPerSec) * Require.above0("specific heat", heatJPerKgK);
     double lossWPerK =

@@ -20,6 +20,8 @@ public final class Mixing {
       double secondC,
       @Usually(4186) double firstJPerKgK,
       @Usually(1650) double secondJPerKgK) {
+    Require.temperatureC("first", firstC);
+    Require.temperatureC("second", secondC);
     double first = Require.above0("first mass", firstKg) * Require.above0("heat", firstJPerKgK);
     double second =
         Require.notBelow0("second mass", secondKg) * Require.above0("heat", secondJPerKgK);

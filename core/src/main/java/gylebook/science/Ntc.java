@@ -40,6 +40,7 @@ public final class Ntc {
       @Usually(1.129148e-3) double aPerK,
       @Usually(2.34125e-4) double bPerK,
       @Usually(8.76741e-8) double cPerK) {
+    Require.within("a", aPerK, -0.01, 0.01);
     double half = (1 / Air.kelvin(thermistorC) - aPerK) / (2 * Require.above0("c", cPerK));
     double third = Require.above0("b", bPerK) / (3 * cPerK);
     double root = Math.sqrt(third * third * third + half * half);

@@ -86,8 +86,7 @@ public final class Overflow {
   public static double flowLPerSec(
       double headM, @Usually(0.020) double boreM, @Usually(0.6) double dischargeFrac) {
     double changeover = changeoverM(boreM, dischargeFrac);
-    if (!(headM > 0)) {
-      Require.within("head", headM, Double.NEGATIVE_INFINITY, 0);
+    if (!(Require.finite("head", headM) > 0)) {
       return 0;
     }
     double root = Math.sqrt(2 * Air.GRAVITY_M_PER_SEC2);

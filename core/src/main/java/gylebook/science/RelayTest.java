@@ -28,7 +28,9 @@ public final class RelayTest {
       equation = "P = 2 tau ln(2 exp(theta/tau) - 1)",
       range = "one lag and a delay, both above 0; refused otherwise")
   public static double periodSec(double lagSec, double delaySec) {
-    return 2 * lagSec * Math.log(2 * Math.exp(ratio(lagSec, delaySec)) - 1);
+    // log(2 e^x - 1), written so that a long delay does not overflow.
+    double delays = ratio(lagSec, delaySec);
+    return 2 * lagSec * (delays + Math.log(2 - Math.exp(-delays)));
   }
 
   /// Ultimate gain from the swing seen, by the describing function: `Ku = 4 d / (pi a)`.

@@ -10,7 +10,7 @@ public final class Require {
   /// Refuses what is not a finite number above zero.
   public static double above0(String what, double value) {
     if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must be above 0.");
+      throw refusal(what, value, "above 0");
     }
     return value;
   }
@@ -18,7 +18,7 @@ public final class Require {
   /// Refuses what is negative, infinite or not a number.
   public static double notBelow0(String what, double value) {
     if (!(value >= 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must not be below 0.");
+      throw refusal(what, value, "at least 0");
     }
     return value;
   }
@@ -30,5 +30,23 @@ public final class Require {
           what + " is " + value + "; it must lie between " + least + " and " + most + ".");
     }
     return value;
+  }
+
+  /// Refuses what is no temperature of a brewery: below absolute zero or above 1000 C.
+  public static double temperatureC(String what, double valueC) {
+    return within(what, valueC, -273.15, 1000);
+  }
+
+  /// Refuses what is infinite or not a number.
+  public static double finite(String what, double value) {
+    if (!Double.isFinite(value)) {
+      throw refusal(what, value, "finite");
+    }
+    return value;
+  }
+
+  private static IllegalArgumentException refusal(String what, double value, String limit) {
+    String must = value == Double.POSITIVE_INFINITY ? "finite" : limit;
+    return new IllegalArgumentException(what + " is " + value + "; it must be " + must + ".");
   }
 }

@@ -66,6 +66,8 @@ public final class SensorLag {
       range = "a steady place; a time constant above 0; refused otherwise")
   public static double readingC(
       double startC, double placeC, double elapsedSec, @Usually(10) double lagSec) {
+    Require.temperatureC("start", startC);
+    Require.temperatureC("place", placeC);
     return placeC
         + (startC - placeC)
             * Math.exp(-Require.notBelow0("time", elapsedSec) / Require.above0("lag", lagSec));

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 // Rows of the arrays are the species in their order; nothing outside this class sees the index.
 @SuppressWarnings("EnumOrdinal")
 final class Speciation {
+  private static final double LEAST_PRODUCT = 1e-30;
   private static final int ROUND_COUNT = 3000;
 
   /// Rounds after which strong pairs are taken to swing, and the steps are halved.
@@ -219,7 +220,8 @@ final class Speciation {
             * gammas[Species.CA.ordinal()]
             * molalities[Species.CO3.ordinal()]
             * gammas[Species.CO3.ordinal()];
-    double index = Math.log10(product) - Equilibrium.CALCITE.log(waterC);
+    // Water without any calcium has an index too: far below what could fall out.
+    double index = Math.log10(Math.max(LEAST_PRODUCT, product)) - Equilibrium.CALCITE.log(waterC);
     return new Solution(ph, strength, charge, alkalinity, index, amounts, coefficients);
   }
 }

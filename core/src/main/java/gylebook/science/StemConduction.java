@@ -56,6 +56,8 @@ public final class StemConduction {
       equation = "T_tip = T_fluid + share (T_head - T_fluid)",
       range = "a share of 0 to 1; refused otherwise")
   public static double tipC(double fluidC, @Usually(20) double headC, double shareFrac) {
+    Require.temperatureC("fluid", fluidC);
+    Require.temperatureC("head", headC);
     return fluidC + Require.within("share", shareFrac, 0, 1) * (headC - fluidC);
   }
 

@@ -27,7 +27,7 @@ public final class Suction {
     Require.notBelow0("vapour pressure", vapourKpa);
     double spareKpa = Math.max(0, pressureKpa - vapourKpa);
     return spareKpa / (Require.above0("density", densityKgPerL) * Air.GRAVITY_M_PER_SEC2)
-        + levelM
+        + Require.finite("level", levelM)
         - Require.notBelow0("suction loss", lossM);
   }
 
@@ -61,7 +61,7 @@ public final class Suction {
     Require.notBelow0("vapour", vapourM);
     Require.notBelow0("friction", frictionM);
     Require.notBelow0("safety", safetyM);
-    return atmosphereM + levelM - vapourM - frictionM - safetyM;
+    return atmosphereM + Require.finite("level", levelM) - vapourM - frictionM - safetyM;
   }
 
   /// Cover over the outlet below which a vortex draws air into the pump.

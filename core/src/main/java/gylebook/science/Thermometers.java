@@ -134,7 +134,8 @@ public final class Thermometers {
         Math.hypot(
             Require.above0("doubt of the first", firstDoubtK),
             Require.above0("doubt of the second", secondDoubtK));
-    return (firstC - secondC) / (2 * doubt);
+    return (Require.temperatureC("first", firstC) - Require.temperatureC("second", secondC))
+        / (2 * doubt);
   }
 
   private static List<Reading> chosen(List<Reading> readings, int set) {

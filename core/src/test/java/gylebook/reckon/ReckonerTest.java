@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import gylebook.science.Saturation;
 import gylebook.testing.Cases;
 import gylebook.units.ReadingUnits;
+import gylebook.units.Typed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -137,6 +138,29 @@ class ReckonerTest {
               case Reckoning.Unanswered refused -> assertThat(refused.sentence()).isNotBlank();
             }
           });
+    }
+  }
+
+  @Test
+  void everyUsualValueCanBeTypedAsItIsShown() {
+    for (ReadingUnits units : List.of(ReadingUnits.METRIC, ReadingUnits.US)) {
+      for (Calculation calculation : Reckoner.all()) {
+        for (int i = 0; i < calculation.inputs().size(); i++) {
+          Input input = calculation.inputs().get(i);
+          if (input.usual().isEmpty()) {
+            assertThat(input.usualTyped(units)).isEmpty();
+            continue;
+          }
+          double usual = input.usual().getAsDouble();
+          String typed = input.usualTyped(units);
+          String where = calculation.name() + " " + input.key() + ": " + typed;
+          Typed read = calculation.named(i).read(typed);
+          assertThat(read).as(where).isInstanceOf(Typed.Read.class);
+          assertThat(calculation.named(i).number((Typed.Read) read))
+              .as(where)
+              .isCloseTo(usual, within(1e-6 * Math.max(1e-9, Math.abs(usual))));
+        }
+      }
     }
   }
 

@@ -61,8 +61,10 @@ class ChillerReferenceTest {
   }
 
   /// Fits by others gave 0.15 to 0.18 K for the two-film law and 0.80 K for one constant UA, on
-  /// more trials than the four here (measured-exchanger). Each trial is forecast from the other
-  /// three; with so few to learn from, a fifth of a kelvin is what it reaches.
+  /// more trials than the four here (measured-exchanger). Here it fits the four within 0.14 K.
+  /// Forecast from the other three, each comes within a fifth of a kelvin: the cold stream gains 1
+  /// to 7 % more than the hot one loses, so that no law that keeps the heat can come nearer than
+  /// 0.09 K to a trial, and learning from three passes such a miss on to the fourth.
   @Test
   void twoFilmsForecastAnExchangerTheyHaveNotSeenFarBetterThanOneConstant() {
     List<Trial> trials = trials();
@@ -72,7 +74,34 @@ class ChillerReferenceTest {
     assertThat(films).isLessThan(FILMS_K);
   }
 
-  private static final double FILMS_K = 0.22;
+  @Test
+  void whatTheHeatBalanceLeavesOpenNoLawCanMeet() {
+    double squares = 0;
+    List<Trial> trials = trials();
+    for (Trial trial : trials) {
+      double hotWPerK = trial.hotKgPerSec * 4180;
+      double coldWPerK = trial.coldKgPerSec * 4190;
+      double lostW = hotWPerK * (trial.hotInC - trial.hotOutC);
+      double openW = coldWPerK * (trial.coldOutC - trial.coldInC) - lostW;
+      assertThat(openW / lostW).isBetween(0.0, 0.08);
+      // The nearest pair of outlets that closes the balance.
+      squares += openW * openW / (hotWPerK * hotWPerK + coldWPerK * coldWPerK);
+    }
+    double nearestK = Math.sqrt(squares / (2 * trials.size()));
+    double fittedK = fittedK(trials, ChillerReferenceTest::filmsUa, 0.003, 0.003);
+    assertThat(nearestK).isBetween(0.08, 0.10);
+    assertThat(fittedK).isBetween(nearestK, 0.14);
+  }
+
+  private static double fittedK(List<Trial> trials, Law law, double... start) {
+    double squares = 0;
+    for (double miss : misses(trials, law, fit(trials, law, start))) {
+      squares += miss * miss;
+    }
+    return Math.sqrt(squares / (2 * trials.size()));
+  }
+
+  private static final double FILMS_K = 0.20;
 
   private record Trial(
       double hotKgPerSec,

@@ -3,13 +3,9 @@ package gylebook.app;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
@@ -29,8 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /// The page in a real browser: phone, tablet and desktop, by hand and by keyboard, light and dark.
 class BrowserStoryTest {
-  private static Playwright playwright;
-  private static com.microsoft.playwright.Browser browser;
+  private static Browser browser;
 
   private final List<String> complaints = new ArrayList<>();
   private PageServer server;
@@ -38,14 +33,13 @@ class BrowserStoryTest {
 
   @BeforeAll
   static void launch() {
-    playwright = Browser.control();
-    browser = Browser.launched(playwright);
+    browser = Browser.started();
   }
 
   @AfterAll
   static void close() {
-    if (playwright != null) {
-      playwright.close();
+    if (browser != null) {
+      browser.close();
     }
   }
 
@@ -66,22 +60,11 @@ class BrowserStoryTest {
   }
 
   private Page opened(BrowserContext context, String path) {
-    Page page = context.newPage();
-    page.onConsoleMessage(
-        message -> {
-          // An answer that says no is part of these stories; the browser notes each as an error.
-          if (message.type().equals("error") && !message.text().contains("status of 422")) {
-            complaints.add(message.text());
-          }
-        });
-    page.onPageError(complaints::add);
-    page.navigate(server.address() + path);
-    return page;
+    return Browser.opened(context, server.address() + path, complaints);
   }
 
   private static BrowserContext sized(int width, int height, ColorScheme look) {
-    return browser.newContext(
-        new NewContextOptions().setViewportSize(width, height).setColorScheme(look));
+    return browser.sized(width, height, look);
   }
 
   private static Locator forecast(Page page) {
@@ -99,9 +82,7 @@ class BrowserStoryTest {
           page.locator("#rig summary").click();
         }
         int beyond =
-            (Integer)
-                page.evaluate(
-                    "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Browser.beyond(page);
         assertThat(beyond).as("%s at %d px is wider than the screen", path, width).isZero();
         page.close();
       }
@@ -117,8 +98,7 @@ class BrowserStoryTest {
       page.locator("#rig summary").click();
       page.locator("#why summary").first().click();
       page.locator(".slot").first().click();
-      List<Rule> found = new AxeBuilder(page).analyze().getViolations();
-      assertThat(found.stream().map(r -> r.getId() + ": " + r.getNodes()).toList()).isEmpty();
+      assertThat(Browser.faults(page)).isEmpty();
     }
   }
 

@@ -3,12 +3,8 @@ package gylebook.app;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.RequestOptions;
 import gylebook.journal.MemoryJournal;
@@ -31,8 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /// The pages of the instruments in a browser.
 class InstrumentBrowserTest {
-  private static Playwright playwright;
-  private static com.microsoft.playwright.Browser browser;
+  private static Browser browser;
 
   @TempDir private Path folder;
 
@@ -42,14 +37,13 @@ class InstrumentBrowserTest {
 
   @BeforeAll
   static void launch() {
-    playwright = Browser.control();
-    browser = Browser.launched(playwright);
+    browser = Browser.started();
   }
 
   @AfterAll
   static void close() {
-    if (playwright != null) {
-      playwright.close();
+    if (browser != null) {
+      browser.close();
     }
   }
 
@@ -68,21 +62,11 @@ class InstrumentBrowserTest {
   }
 
   private Page opened(BrowserContext context, String path) {
-    Page page = context.newPage();
-    page.onConsoleMessage(
-        message -> {
-          if (message.type().equals("error") && !message.text().contains("status of 422")) {
-            complaints.add(message.text());
-          }
-        });
-    page.onPageError(complaints::add);
-    page.navigate(server.address() + path);
-    return page;
+    return Browser.opened(context, server.address() + path, complaints);
   }
 
   private static BrowserContext sized(int width, int height, ColorScheme look) {
-    return browser.newContext(
-        new NewContextOptions().setViewportSize(width, height).setColorScheme(look));
+    return browser.sized(width, height, look);
   }
 
   private void post(Page page, String token, String body) {
@@ -140,12 +124,9 @@ class InstrumentBrowserTest {
 
   private static void assertFits(Page page) {
     int beyond =
-        (Integer)
-            page.evaluate(
-                "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Browser.beyond(page);
     assertThat(beyond).as("wider than the screen by").isZero();
-    List<Rule> found = new AxeBuilder(page).analyze().getViolations();
-    assertThat(found.stream().map(r -> r.getId() + ": " + r.getNodes()).toList()).isEmpty();
+    assertThat(Browser.faults(page)).isEmpty();
   }
 
   @Test

@@ -3,12 +3,10 @@ package gylebook.app;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
 import gylebook.brewday.Command;
 import gylebook.brewday.DayNote;
 import gylebook.brewday.Gyle;
@@ -32,8 +30,7 @@ import org.junit.jupiter.api.Test;
 
 /// A day beside the brewer, in two real browsers.
 class KettleStoryTest {
-  private static Playwright playwright;
-  private static com.microsoft.playwright.Browser browser;
+  private static Browser browser;
 
   private final MemoryJournal journal = new MemoryJournal();
   private Clerk clerk;
@@ -42,14 +39,13 @@ class KettleStoryTest {
 
   @BeforeAll
   static void launch() {
-    playwright = Browser.control();
-    browser = Browser.launched(playwright);
+    browser = Browser.started();
   }
 
   @AfterAll
   static void close() {
-    if (playwright != null) {
-      playwright.close();
+    if (browser != null) {
+      browser.close();
     }
   }
 
@@ -79,7 +75,7 @@ class KettleStoryTest {
   }
 
   private static BrowserContext sized(int width, int height) {
-    return browser.newContext(new NewContextOptions().setViewportSize(width, height));
+    return browser.sized(width, height, ColorScheme.LIGHT);
   }
 
   private Page kettle(BrowserContext context) {
@@ -172,15 +168,9 @@ class KettleStoryTest {
       Page page = kettle(phone);
       assertThat(page.locator(".three")).isVisible();
       Object beyond =
-          page.evaluate(
-              "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+          Browser.beyond(page);
       assertThat(beyond).isEqualTo(0);
-      assertThat(
-              new AxeBuilder(page)
-                  .analyze().getViolations().stream()
-                      .map(found -> found.getId() + ": " + found.getNodes())
-                      .toList())
-          .isEmpty();
+      assertThat(Browser.faults(page)).isEmpty();
     }
   }
 

@@ -3,13 +3,9 @@ package gylebook.app;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
@@ -17,7 +13,6 @@ import gylebook.web.PageServer;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -36,24 +31,13 @@ class ReckonBrowserTest {
           "science/hops-in-the-boil",
           "science/sources");
 
-  private static Playwright playwright;
-  private static com.microsoft.playwright.Browser browser;
+  private static Browser browser;
   private static PageServer server;
   private static Wiring wiring;
 
   @BeforeAll
   static void launch() {
-    Path chromium = Browser.chromium();
-    playwright =
-        Playwright.create(
-            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    browser =
-        playwright
-            .chromium()
-            .launch(
-                new LaunchOptions()
-                    .setExecutablePath(chromium)
-                    .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-sync")));
+    browser = Browser.started();
     Clerk clerk = new Clerk(new MemoryJournal(), InstantSource.system());
     Wallet wallet = new Wallet();
     Serve.invent(clerk, wallet);
@@ -65,14 +49,13 @@ class ReckonBrowserTest {
   static void stop() {
     if (browser != null) {
       browser.close();
-      playwright.close();
       server.stop();
       wiring.close();
     }
   }
 
   private static BrowserContext sized(int width, int height, ColorScheme look, boolean scripts) {
-    return browser.newContext(
+    return browser.with(
         new NewContextOptions()
             .setViewportSize(width, height)
             .setColorScheme(look)
@@ -92,16 +75,11 @@ class ReckonBrowserTest {
       for (String path : PATHS) {
         Page page = opened(context, path);
         int beyond =
-            (Integer)
-                page.evaluate(
-                    "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Browser.beyond(page);
         assertThat(beyond).as("%s at %d px is wider than the screen", path, width).isZero();
         // The long list is looked through once: what it is made of is the same at every width.
         boolean looked = path.equals("reckon/all") && look == ColorScheme.DARK;
-        List<Rule> found = looked ? List.of() : new AxeBuilder(page).analyze().getViolations();
-        assertThat(found.stream().map(r -> r.getId() + ": " + r.getNodes()).toList())
-            .as(path)
-            .isEmpty();
+        assertThat(looked ? List.of() : Browser.faults(page)).as(path).isEmpty();
         page.close();
       }
     }

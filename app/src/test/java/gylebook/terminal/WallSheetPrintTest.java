@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import gylebook.plan.Demo;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
@@ -20,7 +18,6 @@ import gylebook.units.ReadingUnits;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,28 +28,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WallSheetPrintTest {
   private static final Pattern PAPER_SIDE = Pattern.compile("/Type\\s*/Page[^s]");
 
-  private static Playwright playwright;
-  private static com.microsoft.playwright.Browser browser;
+  private static Browser browser;
 
   @BeforeAll
   static void launch() {
-    var chromium = Browser.chromium();
-    playwright =
-        Playwright.create(
-            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    browser =
-        playwright
-            .chromium()
-            .launch(
-                new LaunchOptions()
-                    .setExecutablePath(chromium)
-                    .setArgs(List.of("--no-sandbox", "--disable-gpu", "--no-first-run")));
+    browser = Browser.started();
   }
 
   @AfterAll
   static void close() {
-    if (playwright != null) {
-      playwright.close();
+    if (browser != null) {
+      browser.close();
     }
   }
 
@@ -77,7 +63,7 @@ class WallSheetPrintTest {
   void takesAtMostTwoSidesOfPaperAndFetchesNothing(String beer, String set, String paper) {
     List<String> fetched = new ArrayList<>();
     try (BrowserContext context =
-        browser.newContext(new NewContextOptions().setJavaScriptEnabled(false))) {
+        browser.with(new NewContextOptions().setJavaScriptEnabled(false))) {
       Page page = context.newPage();
       page.onRequest(request -> fetched.add(request.url()));
       page.setContent(sheet(beer, set));
@@ -93,7 +79,7 @@ class WallSheetPrintTest {
   @ParameterizedTest
   @CsvSource({".day .clock", ".day strong", ".day .expect", ".weigh th"})
   void figuresAreBigEnoughForArmsLength(String place) {
-    try (BrowserContext context = browser.newContext()) {
+    try (BrowserContext context = browser.with(new NewContextOptions())) {
       Page page = context.newPage();
       page.setContent(sheet("wheat", "metric"));
       String size =

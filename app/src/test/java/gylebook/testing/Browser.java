@@ -1,7 +1,12 @@
 package gylebook.testing;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,39 +15,86 @@ import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 
 /// The browser the page is tested in: missing it is a failure under CI and a named skip elsewhere.
-public final class Browser {
-  private Browser() {}
+public final class Browser implements AutoCloseable {
+  private final Playwright control;
+  private final com.microsoft.playwright.Browser program;
+
+  private Browser(Playwright control, com.microsoft.playwright.Browser program) {
+    this.control = control;
+    this.program = program;
+  }
+
+  /// Starts it, without asking anything of the network; a missing one is told first.
+  public static Browser started() {
+    Path chromium = chromium();
+    Playwright control =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    LaunchOptions options =
+        new LaunchOptions()
+            .setExecutablePath(chromium)
+            .setArgs(
+                List.of(
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync"));
+    return new Browser(control, control.chromium().launch(options));
+  }
 
   /// The program, at `GYLEBOOK_CHROMIUM` or its usual place.
-  public static Path chromium() {
+  private static Path chromium() {
     String named = System.getenv("GYLEBOOK_CHROMIUM");
     Path place = Path.of(named == null || named.isBlank() ? "/usr/bin/chromium" : named);
     return orSkip(place, Files.isExecutable(place), System.getenv("CI") != null);
   }
 
-  /// Its remote control; asks for the program first, so that a missing one is told.
-  public static Playwright control() {
-    var _ = chromium();
-    return Playwright.create(
-        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+  /// A reader with a screen of this size.
+  public BrowserContext sized(int width, int height, ColorScheme look) {
+    return with(new NewContextOptions().setViewportSize(width, height).setColorScheme(look));
   }
 
-  /// Starts it, without asking anything of the network.
-  public static com.microsoft.playwright.Browser launched(Playwright control) {
-    return control
-        .chromium()
-        .launch(
-            new LaunchOptions()
-                .setExecutablePath(chromium())
-                .setArgs(
-                    List.of(
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--disable-quic",
-                        "--no-first-run",
-                        "--disable-background-networking",
-                        "--disable-component-update",
-                        "--disable-sync")));
+  /// A reader of another kind.
+  public BrowserContext with(NewContextOptions options) {
+    return program.newContext(options);
+  }
+
+  /// A page on which whatever the browser complains of is noted.
+  public static Page opened(BrowserContext context, String address, List<String> complaints) {
+    Page page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          // An answer that says no is part of the stories; the browser notes each as an error.
+          if (message.type().equals("error") && !message.text().contains("status of 422")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    page.navigate(address);
+    return page;
+  }
+
+  /// How many pixels a page is wider than the screen.
+  public static int beyond(Page page) {
+    return (Integer)
+        page.evaluate(
+            "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+  }
+
+  /// What axe finds wrong with a page.
+  public static List<String> faults(Page page) {
+    return new AxeBuilder(page)
+        .analyze().getViolations().stream()
+            .map(rule -> rule.getId() + ": " + rule.getNodes())
+            .toList();
+  }
+
+  @Override
+  public void close() {
+    control.close();
   }
 
   /// The place if it is there; else fails under CI and skips the test by name elsewhere.

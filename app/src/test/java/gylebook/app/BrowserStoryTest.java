@@ -81,8 +81,7 @@ class BrowserStoryTest {
           assertThat(forecast(page)).isVisible();
           page.locator("#rig summary").click();
         }
-        int beyond =
-            Browser.beyond(page);
+        int beyond = Browser.beyond(page);
         assertThat(beyond).as("%s at %d px is wider than the screen", path, width).isZero();
         page.close();
       }

@@ -123,8 +123,7 @@ class InstrumentBrowserTest {
   }
 
   private static void assertFits(Page page) {
-    int beyond =
-        Browser.beyond(page);
+    int beyond = Browser.beyond(page);
     assertThat(beyond).as("wider than the screen by").isZero();
     assertThat(Browser.faults(page)).isEmpty();
   }

@@ -167,8 +167,7 @@ class KettleStoryTest {
     try (BrowserContext phone = sized(360, 740)) {
       Page page = kettle(phone);
       assertThat(page.locator(".three")).isVisible();
-      Object beyond =
-          Browser.beyond(page);
+      Object beyond = Browser.beyond(page);
       assertThat(beyond).isEqualTo(0);
       assertThat(Browser.faults(page)).isEmpty();
     }

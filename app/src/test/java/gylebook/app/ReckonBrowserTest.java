@@ -74,8 +74,7 @@ class ReckonBrowserTest {
     try (BrowserContext context = sized(width, height, look, true)) {
       for (String path : PATHS) {
         Page page = opened(context, path);
-        int beyond =
-            Browser.beyond(page);
+        int beyond = Browser.beyond(page);
         assertThat(beyond).as("%s at %d px is wider than the screen", path, width).isZero();
         // The long list is looked through once: what it is made of is the same at every width.
         boolean looked = path.equals("reckon/all") && look == ColorScheme.DARK;

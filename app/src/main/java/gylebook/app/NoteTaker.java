@@ -57,19 +57,22 @@ final class NoteTaker implements Consumer<Heard> {
     String key = gyle.gyleId() + " " + heard.instrumentId();
     Instant last = lastAt.get(key);
     Instant at = heard.at();
-    boolean early = last != null && Duration.between(last, at).compareTo(APART) < 0;
-    Optional<Instrument> instrument = early ? Optional.empty() : instrument(gyle, heard, amount);
-    if (instrument.isPresent()) {
-      lastAt.put(key, at);
-      Event.ReadingTaken taken =
-          new Event.ReadingTaken(
-              heard.instrumentId(),
-              instrument.get().place().name(),
-              true,
-              AsRead.whole(amount),
-              "");
-      desk.note(gyle.gyleId(), new Command.Note(taken), "", Optional.of(at));
+    if (last != null && Duration.between(last, at).compareTo(APART) < 0) {
+      return;
     }
+    // Whether the rig knows it is asked once a minute too: a rig's paper is not read for nothing.
+    lastAt.put(key, at);
+    instrument(gyle, heard, amount)
+        .map(one -> taken(one, amount))
+        .map(taken -> desk.note(gyle.gyleId(), new Command.Note(taken), "", Optional.of(at)))
+        .filter(Desk.Answer.NotSaved.class::isInstance)
+        // The disk refused: the next reading is tried at once.
+        .ifPresent(_ -> lastAt.remove(key));
+  }
+
+  private static Event.ReadingTaken taken(Instrument instrument, Entered amount) {
+    return new Event.ReadingTaken(
+        instrument.name(), instrument.place().name(), true, AsRead.whole(amount), "");
   }
 
   private Optional<Instrument> instrument(Gyle gyle, Heard heard, Entered amount) {

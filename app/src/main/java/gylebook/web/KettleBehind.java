@@ -143,13 +143,9 @@ final class KettleBehind {
       html.append(witness(witness));
     }
     if (!day.worthDoing().isEmpty()) {
-      Witness.WorthDoing best = day.worthDoing().getFirst();
-      html.append(
-          "<p><b>One test that would settle most about what comes next:</b> %s%s It would leave %d of 100 parts of the doubt.</p>"
-              .formatted(
-                  Html.escaped(best.test().says()),
-                  best.instrument().isEmpty() ? "" : " (" + Html.escaped(best.instrument()) + ")",
-                  Math.round(100 * best.leftRatio())));
+      html.append("<p><b>One test that would settle most about what comes next:</b> ")
+          .append(Html.escaped(says(day.worthDoing().getFirst())))
+          .append("</p>");
     }
     return html.toString();
   }
@@ -163,14 +159,7 @@ final class KettleBehind {
           case DOUBT -> "do not go by it";
         };
     Held high = witness.readsHigh();
-    String settles =
-        witness
-            .settles()
-            .map(
-                test ->
-                    " To settle it: %s It would leave %d of 100 parts of the doubt."
-                        .formatted(test.test().says(), Math.round(100 * test.leftRatio())))
-            .orElse("");
+    String settles = witness.settles().map(test -> " To settle it: " + says(test)).orElse("");
     return "<div class=\"dial\"><p><b>%s</b>: %s. %s</p><p>%s%s</p></div>"
         .formatted(
             Html.escaped(witness.instrument()),
@@ -178,6 +167,13 @@ final class KettleBehind {
             Html.escaped(high(witness.instrument(), high)),
             Html.escaped(witness.because().says()),
             Html.escaped(settles));
+  }
+
+  /// A test with the instrument it is done with, which need not be the one it settles.
+  private static String says(Witness.WorthDoing test) {
+    String with = test.instrument().isEmpty() ? "" : "(" + test.instrument() + ") ";
+    return "%s%s It would leave %d of 100 parts of the doubt."
+        .formatted(with, test.test().says(), Math.round(100 * test.leftRatio()));
   }
 
   private String high(String name, Held high) {

@@ -209,10 +209,12 @@ final class KettleRoutes {
   }
 
   private Asked reading(Gyle gyle, Map<String, String> said, String name, String typed) {
+    if (gyle.started().isEmpty()) {
+      return new Asked.Unclear("The day has not begun.", "", "Start the day first.");
+    }
     Optional<Instrument> instrument =
-        Follower.instruments(
-                papers.rig(gyle.brewedBy().map(FixedPlan::rig).orElse(gyle.rig().document())))
-            .stream()
+        follower(gyle).stream()
+            .flatMap(follower -> follower.instruments().stream())
             .filter(one -> one.name().equals(name))
             .findFirst();
     if (instrument.isEmpty()) {

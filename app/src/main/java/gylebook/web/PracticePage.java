@@ -36,13 +36,13 @@ final class PracticePage {
         .append("<p id=\"state\" role=\"status\"></p>")
         .append("<div id=\"live\" data-live=\"/api/rehearsal\">")
         .append(said(practice))
-        .append("</div><section><h2>Act</h2><p>");
+        .append("</div><section><h2>Act</h2><div class=\"thumb\">");
     for (List<String> act : ACTS) {
       html.append(
           "<button type=\"button\" class=\"act\" data-line=\"%s\">%s</button> "
               .formatted(Html.escaped(act.getFirst()), Html.escaped(act.getLast())));
     }
-    html.append("</p></section><section><h2>Begin</h2>")
+    html.append("</div></section><section><h2>Begin</h2>")
         .append("<form id=\"rehearse-form\" class=\"asked\"><label>How fast ")
         .append(
             "<select name=\"pace\"><option value=\"1\">as in life</option><option value=\"10\">")

@@ -8,12 +8,17 @@ import gylebook.brewday.Gyle;
 import gylebook.device.Decoded;
 import gylebook.device.Heard;
 import gylebook.device.Oddity;
+import gylebook.journal.Addition;
+import gylebook.journal.Entry;
 import gylebook.journal.Event;
+import gylebook.journal.Journal;
+import gylebook.journal.JournalUnavailable;
 import gylebook.journal.MemoryJournal;
 import gylebook.rig.DemoRigs;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
+import java.io.IOException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -26,8 +31,24 @@ class NoteTakerTest {
   private static final Instant NOW = Instant.parse("2026-03-14T08:00:00Z");
   private static final String PROBE = DemoRigs.household().probes().getFirst().name();
 
-  private final Clerk clerk =
-      new Clerk(new MemoryJournal(), InstantSource.fixed(NOW.plusSeconds(3600)));
+  private final Journal kept = new MemoryJournal();
+  private boolean full;
+  private final Journal disk =
+      new Journal() {
+        @Override
+        public List<Entry> append(Addition addition) {
+          if (full) {
+            throw new JournalUnavailable("The disk is full.", new IOException());
+          }
+          return kept.append(addition);
+        }
+
+        @Override
+        public List<Entry> entries(long afterSeq) {
+          return kept.entries(afterSeq);
+        }
+      };
+  private final Clerk clerk = new Clerk(disk, InstantSource.fixed(NOW.plusSeconds(3600)));
   private final Wallet wallet = new Wallet();
   private final NoteTaker taker = new NoteTaker(clerk, wallet);
 
@@ -94,5 +115,17 @@ class NoteTakerTest {
     taker.accept(heard(PROBE, 20, 60, Set.of()));
 
     assertThat(read()).isEmpty();
+  }
+
+  @Test
+  void whatAFullDiskRefusedIsTriedAgainWithTheNextReading() {
+    start();
+    full = true;
+    taker.accept(heard(PROBE, 20, 0, Set.of()));
+    full = false;
+    taker.accept(heard(PROBE, 21, 5, Set.of()));
+
+    assertThat(read()).hasSize(1);
+    assertThat(read().getFirst()).startsWith("21");
   }
 }

@@ -42,6 +42,7 @@ public final class Follower {
   /// The hand-held thermometer where the rig names none.
   public static final String HAND_HELD = "hand-held thermometer";
 
+  // A kitchen thermometer that was never tried in ice (our judgement).
   private static final double HAND_HELD_DOUBT_K = 0.7;
   private static final long MS_PER_SEC = 1000;
   private static final List<Outcome> SHOWN =

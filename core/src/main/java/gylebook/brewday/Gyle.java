@@ -80,10 +80,12 @@ public record Gyle(
                     : Optional.empty());
   }
 
-  /// What stands of the day, in the order it happened.
+  /// What stands of the day, in the order it happened. A beginning that was struck takes along what
+  /// was noted under it; late notes are written after the beginning, whenever they happened.
   public List<DayNote> happened() {
+    long startSeq = started().map(DayNote::seq).orElse(Long.MAX_VALUE);
     return day.stream()
-        .filter(DayNote::stands)
+        .filter(note -> note.stands() && note.seq() >= startSeq)
         .sorted(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq))
         .toList();
   }

@@ -30,6 +30,7 @@ import java.util.function.UnaryOperator;
 /// offered; one that cannot come to the aim says so.
 @AnyUnit("columns of every quantity")
 public final class Levers {
+  // How far a lever is followed, and what is worth pulling one for (our judgement).
   private static final double MOST_MORE_SEC = 3600;
   private static final double LEAST_BOIL_SEC = 600;
   private static final double MOST_HOPS_FACTOR = 3;

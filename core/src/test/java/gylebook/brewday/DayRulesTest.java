@@ -94,10 +94,16 @@ class DayRulesTest {
   @Test
   void aStruckBeginningEndsTheDay() {
     begun();
-    say(new Command.Strike(gyle().started().orElseThrow().seq()), 1);
+    say(new Command.Reach("boilReached"), 1);
+    say(new Command.Strike(gyle().started().orElseThrow().seq()), 2);
 
     assertThat(gyle().started()).isEmpty();
-    assertThat(say(new Command.StartDay(), 2)).isInstanceOf(Verdict.Accepted.class);
+    assertThat(gyle().happened()).isEmpty();
+    assertThat(say(new Command.StartDay(), 3)).isInstanceOf(Verdict.Accepted.class);
+    assertThat(gyle().happened())
+        .extracting(DayNote::event)
+        .hasOnlyElementsOfType(Event.DayStarted.class);
+    assertThat(gyle().day()).hasSize(3);
   }
 
   @Test

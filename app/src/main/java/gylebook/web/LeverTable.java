@@ -2,9 +2,10 @@ package gylebook.web;
 
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
-import gylebook.estimate.Held;
 import gylebook.estimate.Lever;
+import gylebook.estimate.Levers;
 import gylebook.estimate.Weighed;
+import gylebook.plan.Band;
 import gylebook.simulate.Outcome;
 import gylebook.telling.Shown;
 import java.util.Comparator;
@@ -14,8 +15,16 @@ import java.util.Optional;
 
 /// Ways to put it right beside one another: what each costs.
 final class LeverTable {
+  // Below this a reading is worth taking again before anything is done (our judgement).
+  private static final double DOUBTED_FRAC = 0.8;
   private static final List<Outcome> COLUMNS =
-      List.of(Outcome.STRENGTH, Outcome.FERMENTER, Outcome.BITTERNESS, Outcome.COLOUR, Outcome.DAY);
+      List.of(
+          Outcome.STRENGTH,
+          Outcome.FERMENTER,
+          Outcome.BITTERNESS,
+          Outcome.COLOUR,
+          Outcome.DAY,
+          Outcome.ENERGY);
 
   private final Shown shown;
   private final Follower follower;
@@ -25,15 +34,18 @@ final class LeverTable {
     this.follower = follower;
   }
 
-  String html(Followed day, List<Lever> levers) {
+  String html(Followed day, Levers levers) {
     StringBuilder html = new StringBuilder(believable(day));
+    levers.off().forEach(off -> html.append(off(off)));
     html.append("<div class=\"wide\"><table><tr><th>way</th>");
     for (Outcome outcome : COLUMNS) {
       html.append("<th>").append(Html.escaped(says(outcome))).append("</th>");
     }
     html.append("<th>can be taken back</th></tr>");
-    levers.forEach(lever -> html.append(row(lever)));
-    return html.append("</table></div>")
+    levers.offered().forEach(lever -> html.append(row(lever)));
+    html.append("</table></div>");
+    levers.refused().forEach(not -> html.append(refused(not)));
+    return html
         .append(
             "<p>Nothing is done by this table: do it, then note it under \"Say what happened\". Sugar"
                 + " or extract into boiling wort foams: heater off first. Hot wort scalds.</p>")
@@ -46,12 +58,31 @@ final class LeverTable {
         day.weighedBySeq().entrySet().stream()
             .max(Comparator.comparingLong(one -> one.getKey()))
             .map(one -> one.getValue());
-    return last.filter(Weighed.SetAside.class::isInstance)
-        .map(
-            aside ->
-                "<p class=\"plate\"><b>NOTE</b> The last reading, by the %s, is hard to believe. Read it again first.</p>"
-                    .formatted(Html.escaped(aside.reading().instrument())))
-        .orElse("");
+    return last.map(LeverTable::believable).orElse("");
+  }
+
+  private static String believable(Weighed last) {
+    String says =
+        "The last reading, by the %s, is right with %.0f in 100."
+            .formatted(last.reading().instrument(), 100 * last.believableFrac());
+    return last.believableFrac() < DOUBTED_FRAC
+        ? "<p class=\"plate\"><b>NOTE</b> " + Html.escaped(says) + " Read it again first.</p>"
+        : "<p>" + Html.escaped(says) + "</p>";
+  }
+
+  private String off(Levers.Off off) {
+    String key = off.goal().outcome().key();
+    return "<p>Off the plan with %.0f in 100: %s. Planned %s, now %s.</p>"
+        .formatted(
+            100 * off.chanceFrac(),
+            Html.escaped(off.goal().says()),
+            Html.escaped(shown.value(key, off.wanted())),
+            Html.escaped(shown.range(key, off.comes())));
+  }
+
+  private static String refused(Levers.Refused not) {
+    return "<p>Not now: %s %s</p>"
+        .formatted(Html.escaped(not.kind().says()), Html.escaped(not.because().says()));
   }
 
   private String says(Outcome outcome) {
@@ -66,27 +97,40 @@ final class LeverTable {
   private String row(Lever lever) {
     StringBuilder html = new StringBuilder("<tr><th scope=\"row\">");
     html.append(Html.escaped(lever.kind().says())).append(Html.escaped(amount(lever)));
-    if (!lever.reaches() && lever.kind() != Lever.Kind.ACCEPT) {
-      html.append("; even so it does not come to the aim");
-    }
+    lever
+        .binds()
+        .ifPresent(limit -> html.append("; no further: ").append(Html.escaped(limit.says())));
     html.append("</th>");
     for (Outcome outcome : COLUMNS) {
-      Held held = lever.outcomes().get(outcome);
-      String cell = held == null ? "none" : shown.range(outcome.key(), KettlePage.band(held));
+      String cell = shown.range(outcome.key(), band(lever.comes(), outcome));
       html.append("<td>").append(Html.escaped(cell)).append("</td>");
     }
     return html.append("<td>")
-        .append(lever.kind().undoable() ? "until it is done" : "no")
+        .append(Html.escaped(lever.kind().undo().says()))
+        .append(' ')
+        .append(Html.escaped(lever.kind().undoSays()))
         .append("</td></tr>")
         .toString();
   }
 
+  private static Band band(Lever.Comes comes, Outcome outcome) {
+    return switch (outcome) {
+      case STRENGTH -> comes.strengthPlato();
+      case FERMENTER -> comes.fermenterL();
+      case BITTERNESS -> comes.bitternessMgPerL();
+      case COLOUR -> comes.colourEbc();
+      case DAY -> comes.endSec();
+      case ENERGY -> comes.energyJ();
+      default -> throw new IllegalArgumentException("No lever speaks of " + outcome.key());
+    };
+  }
+
   private String amount(Lever lever) {
-    if (lever.key().isEmpty()) {
+    if (lever.amountKey().isEmpty()) {
       return "";
     }
-    return lever.key().equals("hopsFactor")
-        ? String.format(Locale.ROOT, ": %.2f times as many", lever.amountNumber())
-        : ": " + shown.value(lever.key(), lever.amountNumber());
+    return lever.amountKey().equals("hopFactor")
+        ? String.format(Locale.ROOT, " %.2f times as much", lever.amountNumber())
+        : " " + shown.value(lever.amountKey(), lever.amountNumber());
   }
 }

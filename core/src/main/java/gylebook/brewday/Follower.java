@@ -3,11 +3,11 @@ package gylebook.brewday;
 import gylebook.estimate.Belief;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
-import gylebook.estimate.Lever;
 import gylebook.estimate.Levers;
 import gylebook.estimate.Reading;
 import gylebook.estimate.Suspicion;
 import gylebook.estimate.Switched;
+import gylebook.estimate.Wanted;
 import gylebook.estimate.Weighed;
 import gylebook.estimate.Witnesses;
 import gylebook.journal.Event;
@@ -132,17 +132,13 @@ public final class Follower {
   }
 
   /// What could be done now to come to what was planned.
-  public synchronized List<Lever> levers(List<DayNote> happened, Instant now) {
+  public synchronized Levers levers(List<DayNote> happened, Instant now) {
     take(happened);
     Belief here = belief.copy();
     double clockSec = Math.max(here.clockSec(), sec(now));
     runOn(here, clockSec);
     here.advance(clockSec);
-    Map<Outcome, Double> wanted = planned();
-    return Levers.of(
-        here,
-        wanted.getOrDefault(Outcome.STRENGTH, 0.0),
-        wanted.getOrDefault(Outcome.BITTERNESS, 0.0));
+    return Levers.of(here, Wanted.of(plan.forecast()));
   }
 
   /// The boil is counted from where it was seen, whoever drops the hops: what is timed inside it

@@ -2,8 +2,10 @@ package gylebook.estimate;
 
 import gylebook.rig.Probe;
 import gylebook.science.Hydrometer;
+import gylebook.simulate.Action;
 import gylebook.simulate.Ahead;
 import gylebook.simulate.BrewDay;
+import gylebook.simulate.Change;
 import gylebook.simulate.Leg;
 import gylebook.simulate.Sight;
 import gylebook.simulate.Twins;
@@ -107,7 +109,8 @@ public final class Belief {
     return leg -> meant.apply(now.apply(leg));
   }
 
-  private UnaryOperator<Leg> onward() {
+  /// What is held to be switched on from now, as the rest of the day is looked at.
+  UnaryOperator<Leg> onward() {
     // What is switched otherwise than planned holds for the leg under way, not for the next.
     Switched now = switched.onward();
     String key = twins.leg().key();
@@ -205,7 +208,22 @@ public final class Belief {
 
   /// What is held of something that could be looked at.
   public Held sees(Sight sight) {
-    return Held.of(twins.sees(sight));
+    return Held.of(column(sight));
+  }
+
+  /// The same, twin by twin.
+  double[] column(Sight sight) {
+    return twins.sees(sight, as());
+  }
+
+  /// What is left to do, what is left of the leg under way first.
+  List<Action> left() {
+    return twins.left();
+  }
+
+  /// Something is done otherwise than planned: now, or later on.
+  public void change(Change change) {
+    twins.change(change);
   }
 
   /// How far an instrument is held to read high where it is.

@@ -23,7 +23,7 @@ public record Held(double mean, double doubt, double low, double high) {
         mean, Math.sqrt(spread), quantile(sorted, LOW_FRAC), quantile(sorted, 1 - LOW_FRAC));
   }
 
-  private static double quantile(double[] sorted, double shareFrac) {
+  static double quantile(double[] sorted, double shareFrac) {
     double place = shareFrac * (sorted.length + 1) - 1;
     int below = Math.clamp((int) Math.floor(place), 0, sorted.length - 1);
     int above = Math.min(below + 1, sorted.length - 1);

@@ -6,6 +6,12 @@ import gylebook.units.AnyUnit;
 /// so.
 @AnyUnit("expected and doubt have the unit of what was read")
 public sealed interface Weighed {
+  /// One reading in so many is a slip (assumed).
+  double SLIP_FRAC = 0.05;
+
+  /// A slip lands within about so many doubts (assumed).
+  double SLIP_WIDE_RATIO = 10;
+
   /// The reading.
   Reading reading();
 
@@ -18,6 +24,18 @@ public sealed interface Weighed {
   /// The miss in its own doubts.
   default double surpriseRatio() {
     return (reading().value() - expected()) / doubt();
+  }
+
+  /// How likely the reading is an honest one and no slip, before anything is done about it.
+  ///
+  /// `p = (1 - e) n(z) / ((1 - e) n(z) + e n(z/k)/k)`: one reading in twenty is a slip that lands
+  /// anywhere within ten doubts (both assumed).
+  default double believableFrac() {
+    double z = surpriseRatio();
+    double honest = (1 - SLIP_FRAC) * Math.exp(-z * z / 2);
+    double slipZ = z / SLIP_WIDE_RATIO;
+    double slip = SLIP_FRAC / SLIP_WIDE_RATIO * Math.exp(-slipZ * slipZ / 2);
+    return honest / (honest + slip);
   }
 
   /// Believed, and followed by its share.

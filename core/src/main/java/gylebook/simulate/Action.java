@@ -42,6 +42,17 @@ public sealed interface Action permits Leg, Action.Deed {
   /// @param wortKg wort that these hops will hold back
   record AddHops(int hopNumber, double alphaMg, double wortKg) implements Deed {}
 
+  /// Wort is taken out of the kettle and kept by; the bag is out.
+  ///
+  /// @param wortL as it stands, hot
+  record TakeOut(double wortL) implements Deed {}
+
+  /// Liquor is added in the fermenter.
+  ///
+  /// @param waterKg how much
+  /// @param waterC how warm
+  record Dilute(double waterKg, double waterC) implements Deed {}
+
   /// A milestone of no length.
   ///
   /// @param key its name

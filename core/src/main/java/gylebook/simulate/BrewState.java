@@ -53,6 +53,8 @@ public final class BrewState {
   double bagWaterKg;
   double bagExtractKg;
   double bagUndissolvedKg;
+  double keptWaterKg;
+  double keptExtractKg;
   double castWaterKg;
   double castExtractKg;
   double castFermentableKg;

@@ -18,22 +18,33 @@ final class Columns {
   final double[][] state;
   final double[][] log;
   final List<String> passed;
+  final List<Change> changes;
   int at;
   double legFromSec;
   double clockSec;
   private double wanders;
 
   Columns(Columns from, BrewDay day) {
+    this(from, day, from.count);
+  }
+
+  /// The first of them alone.
+  Columns first(int firstCount) {
+    return new Columns(this, day, firstCount);
+  }
+
+  private Columns(Columns from, BrewDay day, int count) {
     this.day = day;
     this.gauges = from.gauges;
     this.seed = from.seed;
-    this.count = from.count;
+    this.count = count;
     this.doubts = from.doubts;
-    this.draws = copied(from.draws);
+    this.draws = copied(from.draws, count);
     this.kinds = from.kinds;
-    this.state = copied(from.state);
-    this.log = copied(from.log);
+    this.state = copied(from.state, count);
+    this.log = copied(from.log, count);
     this.passed = new ArrayList<>(from.passed);
+    this.changes = new ArrayList<>(from.changes);
     this.at = from.at;
     this.legFromSec = from.legFromSec;
     this.clockSec = from.clockSec;
@@ -62,10 +73,11 @@ final class Columns {
     this.state = new double[kinds.size()][count];
     this.log = new double[DayLog.keptCount(day.actions(member, lots).size())][count];
     this.passed = new ArrayList<>();
+    this.changes = new ArrayList<>();
   }
 
-  private static double[][] copied(double[][] rows) {
-    return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
+  private static double[][] copied(double[][] rows, int count) {
+    return Arrays.stream(rows).map(row -> Arrays.copyOf(row, count)).toArray(double[][]::new);
   }
 
   static Leg lasting(Leg leg, double forSec) {

@@ -20,6 +20,8 @@ final class Deeds {
       case Action.TopUp liquor -> topUp(liquor, state);
       case Action.AddExtract extract -> addExtract(extract, state);
       case Action.AddHops hops -> addHops(hops, state);
+      case Action.TakeOut wort -> takeOut(wort, state);
+      case Action.Dilute liquor -> dilute(liquor, state);
       case Action.Mark _ -> {}
     }
     flows.weigh(state, member);
@@ -110,6 +112,32 @@ final class Deeds {
     state.waterKg += extract.waterKg();
     state.kettleExtractKg += extract.extractKg();
     state.fermentableKg += extract.extractKg() * extract.fermentableFrac();
+  }
+
+  /// What is taken out carries its share of everything that is dissolved.
+  private void takeOut(Action.TakeOut wort, BrewState state) {
+    if (state.bagIn) {
+      throw new IllegalStateException("Wort is taken out when the bag is out.");
+    }
+    double extractFrac = state.extractFrac();
+    double wortKgPerL = WortDensity.wortKgPerL(extractFrac, Math.min(100, state.kettleC));
+    double takenKg = Math.min(wort.wortL() * wortKgPerL, 0.99 * state.liquidKg());
+    double shareFrac = takenKg / state.liquidKg();
+    state.carriedJ += takenKg * Flows.wortJPerKgK(extractFrac) * state.kettleC;
+    state.keptWaterKg += shareFrac * state.waterKg;
+    state.keptExtractKg += shareFrac * state.kettleExtractKg;
+    state.waterKg *= 1 - shareFrac;
+    state.kettleExtractKg *= 1 - shareFrac;
+    state.fermentableKg *= 1 - shareFrac;
+    for (int i = 0; i < state.hopCount; i++) {
+      state.alphaMg[i] *= 1 - shareFrac;
+      state.isoMg[i] *= 1 - shareFrac;
+    }
+  }
+
+  private static void dilute(Action.Dilute liquor, BrewState state) {
+    state.castWaterKg += liquor.waterKg();
+    state.castHeatJ += liquor.waterKg() * Flows.WATER_J_PER_KG_K * liquor.waterC();
   }
 
   private void mixInto(BrewState state, double addedJPerK, double addedC) {

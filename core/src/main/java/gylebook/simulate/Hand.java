@@ -1,5 +1,7 @@
 package gylebook.simulate;
 
+import gylebook.science.Circuit;
+import gylebook.science.WortDensity;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +10,9 @@ import java.util.function.UnaryOperator;
 /// What one thread needs to take up one twin after another, move it, and put it back.
 @AnyUnit("looks at every quantity")
 final class Hand {
+  // As the run-off reckons it: about the middle of a chiller.
+  private static final double CHILLER_C = 60;
+
   private final Columns columns;
   final Doubts numbers;
   final Member member = new Member();
@@ -43,7 +48,7 @@ final class Hand {
   }
 
   List<Action> actions() {
-    return columns.day.actions(member, lots);
+    return Course.changed(columns.day.actions(member, lots), columns.changes, member, lots);
   }
 
   Leg leg(int number) {
@@ -70,8 +75,14 @@ final class Hand {
     }
   }
 
-  double looks(Sight sight) {
+  double looks(Sight sight, Leg now) {
     return switch (sight) {
+      case RING_M -> Views.outsideM(state, member, running(now));
+      case COVER_M -> Views.outsideM(state, member, running(now)) - member.elementTopM;
+      case ROOM_M -> member.heightM - Views.restM(state, member);
+      case SPARE_SUCTION_M -> Views.suctionM(state, member);
+      case CHILLED_C -> Chilling.castC(member, state.kettleC, wortJPerLK());
+      case ELEMENT_A -> Circuit.currentA(member.elementW, member.mainsV);
       case BOILS_C -> member.boilsC(state.extractFrac());
       case HOT_L -> Views.hotL(state, member);
       case COLD_L -> Views.coldL(state);
@@ -81,6 +92,18 @@ final class Hand {
       case READ_C, WORT_C, GRAIN_C, SUCTION_C, RETURN_C, DUTY_FRAC, DUTY_SEC ->
           throw new IllegalArgumentException("A row of its own: " + sight);
     };
+  }
+
+  private Flows running(Leg now) {
+    Flows flows = new Flows();
+    flows.weigh(state, member);
+    flows.run(state, member, now);
+    return flows;
+  }
+
+  private double wortJPerLK() {
+    double extractFrac = state.extractFrac();
+    return Flows.wortJPerKgK(extractFrac) * WortDensity.wortKgPerL(extractFrac, CHILLER_C);
   }
 
   private double strength() {

@@ -90,6 +90,8 @@ final class Rows {
     kept(rows, "precursorFrac", s -> s.precursorFrac, (s, v) -> s.precursorFrac = v);
     kept(rows, "sulfideFrac", s -> s.sulfideFrac, (s, v) -> s.sulfideFrac = v);
     kept(rows, "bagUndissolved", s -> s.bagUndissolvedKg, (s, v) -> s.bagUndissolvedKg = v);
+    kept(rows, "keptWaterKg", s -> s.keptWaterKg, (s, v) -> s.keptWaterKg = v);
+    kept(rows, "keptExtractKg", s -> s.keptExtractKg, (s, v) -> s.keptExtractKg = v);
     kept(rows, "castWaterKg", s -> s.castWaterKg, (s, v) -> s.castWaterKg = v);
     kept(rows, "castExtractKg", s -> s.castExtractKg, (s, v) -> s.castExtractKg = v);
     kept(rows, "castFermentable", s -> s.castFermentableKg, (s, v) -> s.castFermentableKg = v);

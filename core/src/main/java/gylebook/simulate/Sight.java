@@ -24,6 +24,18 @@ public enum Sight {
   MIXED_PLATO,
   /// Flow through the loop while mashing.
   FLOW_L_PER_SEC,
+  /// Level round the bag, above the floor, while what is switched on is on.
+  RING_M,
+  /// Wort above the element's highest part, there.
+  COVER_M,
+  /// Wall left above the wort.
+  ROOM_M,
+  /// Head to spare at the pump above what it wants.
+  SPARE_SUCTION_M,
+  /// Wort that leaves the chiller in one pass; the kettle's where there is none such.
+  CHILLED_C,
+  /// What the element draws.
+  ELEMENT_A,
   /// Duty of the element in the last stretch.
   DUTY_FRAC,
   /// Time that the element was on so far, counted as at full duty.

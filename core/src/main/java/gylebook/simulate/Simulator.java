@@ -1,7 +1,5 @@
 package gylebook.simulate;
 
-import gylebook.science.Suction;
-
 /// Moves one brew through a day: takes the step, chooses its length, finds where legs end.
 ///
 /// Every member has its own step: a quarter of a second after something was switched, a minute in
@@ -102,6 +100,7 @@ public final class Simulator {
       case Action.BagOut _ ->
           log.drippedKg = state.bagUndissolvedKg + state.bagWaterKg + state.bagExtractKg;
       case Action.TopUp _, Action.AddExtract _, Action.AddHops _ -> {}
+      case Action.TakeOut _, Action.Dilute _ -> {}
     }
   }
 
@@ -320,11 +319,7 @@ public final class Simulator {
       log.elementCoverM = Math.min(log.elementCoverM, coverM);
     }
     if (flows.loopLPerSec > 0) {
-      double vapourKpa = SurfaceLoss.SATURATION_KPA.at(Math.min(state.kettleC, member.waterBoilsC));
-      double npshM =
-          Suction.npshM(
-              member.pressureKpa, vapourKpa, levelM + member.suctionM, member.suctionLossM, 1.03);
-      log.suctionM = Math.min(log.suctionM, npshM - member.wantedNpshM);
+      log.suctionM = Math.min(log.suctionM, Views.suctionM(state, member));
     }
     if (leg.chilling() && flows.chillWaterKgPerSec > 0) {
       double overTapK = state.kettleC - member.tapC;

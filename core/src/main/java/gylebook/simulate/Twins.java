@@ -63,6 +63,11 @@ public final class Twins {
     return on(columns.day);
   }
 
+  /// The first of them once more, for a quick look.
+  public Twins first(int firstCount) {
+    return new Twins(columns.first(Math.min(firstCount, columns.count)), leg);
+  }
+
   /// The same brews on a day that differs in numbers, not in what is doubted or done.
   public Twins on(BrewDay other) {
     return new Twins(new Columns(columns, other), leg);
@@ -171,6 +176,42 @@ public final class Twins {
     leg = underWay() ? (Leg) first.get(columns.at) : Leg.idle("", 0);
   }
 
+  /// Decides on a change from now on, or does it when it is to be done at once.
+  public void change(Change change) {
+    switch (change) {
+      case Change.Deed deed when deed.after().isEmpty() || !underWay() -> doNow(deed);
+      case Change.Deed deed -> decide(deed.after(), change);
+      case Change.Lasts lasts -> decide(lasts.key(), change);
+      case Change.HopsTimes _ -> columns.changes.add(change);
+    }
+  }
+
+  private void doNow(Change.Deed deed) {
+    each(
+        j -> {
+          Hand hand = hands.get();
+          hand.takeUp(j);
+          hand.simulator.deed(Course.of(deed, hand.member, hand.lots));
+          hand.putBack(j);
+        });
+  }
+
+  private void decide(String key, Change change) {
+    if (left().stream().noneMatch(a -> a instanceof Leg each && each.key().equals(key))) {
+      throw new IllegalArgumentException("Nothing called '" + key + "' lies ahead.");
+    }
+    columns.changes.add(change);
+    actionsCount = -1;
+    leg = (Leg) firstActions().get(columns.at);
+  }
+
+  /// What is left to do for the first twin, what is left of the leg under way first.
+  public List<Action> left() {
+    Hand hand = hands.get();
+    hand.turnTo(0);
+    return hand.left(UnaryOperator.identity());
+  }
+
   private List<Action> firstActions() {
     Hand hand = hands.get();
     hand.turnTo(0);
@@ -231,8 +272,15 @@ public final class Twins {
     return ahead;
   }
 
-  /// What is seen of each twin.
+  /// What is seen of each twin while all is as planned.
   public double[] sees(Sight sight) {
+    return sees(sight, UnaryOperator.identity());
+  }
+
+  /// What is seen of each twin.
+  ///
+  /// @param as what is really switched on
+  public double[] sees(Sight sight, UnaryOperator<Leg> as) {
     return switch (sight) {
       case WORT_C -> columns.row("kettleC").clone();
       case GRAIN_C -> grain();
@@ -241,7 +289,8 @@ public final class Twins {
       case DUTY_FRAC -> columns.row("dutyFrac").clone();
       case DUTY_SEC -> columns.row("dutySec").clone();
       case READ_C -> shown();
-      case BOILS_C, HOT_L, COLD_L, WORT_PLATO, MIXED_PLATO, FLOW_L_PER_SEC -> looked(sight);
+      case BOILS_C, HOT_L, COLD_L, WORT_PLATO, MIXED_PLATO, FLOW_L_PER_SEC -> looked(sight, as);
+      case RING_M, COVER_M, ROOM_M, SPARE_SUCTION_M, CHILLED_C, ELEMENT_A -> looked(sight, as);
     };
   }
 
@@ -262,13 +311,14 @@ public final class Twins {
     return seen;
   }
 
-  private double[] looked(Sight sight) {
+  private double[] looked(Sight sight, UnaryOperator<Leg> as) {
     double[] seen = new double[columns.count];
+    Leg now = as.apply(leg);
     each(
         j -> {
           Hand hand = hands.get();
           hand.takeUp(j);
-          seen[j] = hand.looks(sight);
+          seen[j] = hand.looks(sight, now);
         });
     return seen;
   }

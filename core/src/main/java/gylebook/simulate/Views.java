@@ -1,5 +1,6 @@
 package gylebook.simulate;
 
+import gylebook.science.Suction;
 import gylebook.science.WortDensity;
 import gylebook.units.ExtractScale;
 
@@ -8,6 +9,7 @@ final class Views {
   static final double L_PER_M3 = 1000;
   static final double PLATO_PER_FRAC = 100;
   private static final double WORT_KG_PER_L = 1.0;
+  private static final double WARM_WORT_KG_PER_L = 1.03;
 
   private Views() {}
 
@@ -52,6 +54,19 @@ final class Views {
   /// How far the pump draws the level down round the bag.
   static double fallM(Member member, Flows flows) {
     return flows.bedHeadM * member.bedM2 / member.surfaceM2;
+  }
+
+  /// Head to spare at the pump's eye above what the pump wants, at mash flow.
+  static double suctionM(BrewState state, Member member) {
+    double vapourKpa = SurfaceLoss.SATURATION_KPA.at(Math.min(state.kettleC, member.waterBoilsC));
+    double npshM =
+        Suction.npshM(
+            member.pressureKpa,
+            vapourKpa,
+            restM(state, member) + member.suctionM,
+            member.suctionLossM,
+            WARM_WORT_KG_PER_L);
+    return npshM - member.wantedNpshM;
   }
 
   /// Specific gravity of a strength.

@@ -201,6 +201,8 @@ public final class DayScript {
       case Action.AddExtract added ->
           put(4, added.extractKg(), added.waterKg(), added.fermentableFrac(), 0, 0);
       case Action.AddHops hops -> put(5, hops.hopNumber(), hops.alphaMg(), hops.wortKg(), 0, 0);
+      case Action.TakeOut _, Action.Dilute _ ->
+          throw new IllegalArgumentException("No planned day has " + action);
       case Action.Mark _ -> put(6, 0, 0, 0, 0, 0);
     }
   }

@@ -45,8 +45,7 @@ final class LeverTable {
     levers.offered().forEach(lever -> html.append(row(lever)));
     html.append("</table></div>");
     levers.refused().forEach(not -> html.append(refused(not)));
-    return html
-        .append(
+    return html.append(
             "<p>Nothing is done by this table: do it, then note it under \"Say what happened\". Sugar"
                 + " or extract into boiling wort foams: heater off first. Hot wort scalds.</p>")
         .toString();

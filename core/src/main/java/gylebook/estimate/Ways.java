@@ -111,9 +111,18 @@ final class Ways {
     List<Leg> boil = day.boil();
     if (boil.isEmpty()) {
       impossible(
-          timed(Lever.Kind.BOIL_ON, "longerSec", up, down, 0, Lever.Limit.TIME_PAST, Ways::nothing), past());
+          timed(Lever.Kind.BOIL_ON, "longerSec", up, down, 0, Lever.Limit.TIME_PAST, Ways::nothing),
+          past());
       impossible(
-          timed(Lever.Kind.STOP_EARLY, "earlierSec", down, up, 0, Lever.Limit.TIME_PAST, Ways::nothing), past());
+          timed(
+              Lever.Kind.STOP_EARLY,
+              "earlierSec",
+              down,
+              up,
+              0,
+              Lever.Limit.TIME_PAST,
+              Ways::nothing),
+          past());
       return;
     }
     double fastestLPerSec = Lever.band(asItIs.outcome(Outcome.BOIL_OFF_RATE)).high() / SEC_PER_HR;
@@ -363,7 +372,8 @@ final class Ways {
     List<Leg> waits = day.boil().stream().filter(leg -> leg.key().startsWith("hop.")).toList();
     if (waits.isEmpty()) {
       Lever.Limit none = day.hopsToCome() ? Lever.Limit.TIME_PAST : Lever.Limit.NO_HOPS;
-      ways.add(timed(Lever.Kind.HOPS_EARLIER, "earlierSec", bitter, Set.of(), 0, none, Ways::nothing));
+      ways.add(
+          timed(Lever.Kind.HOPS_EARLIER, "earlierSec", bitter, Set.of(), 0, none, Ways::nothing));
       ways.add(timed(Lever.Kind.HOPS_LATER, "laterSec", Set.of(), bitter, 0, none, Ways::nothing));
       return;
     }

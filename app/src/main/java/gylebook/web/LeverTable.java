@@ -62,8 +62,8 @@ final class LeverTable {
 
   private static String believable(Weighed last) {
     String says =
-        "The last reading, by the %s, is right with %.0f in 100."
-            .formatted(last.reading().instrument(), 100 * last.believableFrac());
+        "The last reading, by the %s, is right with %d in 100."
+            .formatted(last.reading().instrument(), Math.round(100 * last.believableFrac()));
     return last.believableFrac() < DOUBTED_FRAC
         ? "<p class=\"plate\"><b>NOTE</b> " + Html.escaped(says) + " Read it again first.</p>"
         : "<p>" + Html.escaped(says) + "</p>";
@@ -71,9 +71,9 @@ final class LeverTable {
 
   private String off(Levers.Off off) {
     String key = off.goal().outcome().key();
-    return "<p>Off the plan with %.0f in 100: %s. Planned %s, now %s.</p>"
+    return "<p>Off the plan with %d in 100: %s. Planned %s, now %s.</p>"
         .formatted(
-            100 * off.chanceFrac(),
+            Math.round(100 * off.chanceFrac()),
             Html.escaped(off.goal().says()),
             Html.escaped(shown.value(key, off.wanted())),
             Html.escaped(shown.range(key, off.comes())));

@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleFunction;
-import java.util.function.DoubleUnaryOperator;
 
 /// The ways that make sense where a brew stands, and how far each can go on this rig.
 @AnyUnit("amounts of every unit")
@@ -24,7 +23,6 @@ final class Ways {
   private static final double LONGEST_BOIL_SEC = 2 * SEC_PER_HR;
   private static final double LONGEST_REST_SEC = SEC_PER_HR;
   private static final double LONGEST_STAND_SEC = SEC_PER_HR;
-  private static final double MOST_HOPS_RATIO = 3;
   // 30 P: beyond it ordinary yeast gives in and stirring takes long (common practice, no source).
   private static final double STRONGEST_FRAC = 0.30;
   private static final double GOODS_L_PER_KG = 0.65;
@@ -36,7 +34,6 @@ final class Ways {
   private static final double MINUTE_SEC = 60;
   private static final double JUG_L = 0.1;
   private static final double SCALE_KG = 0.01;
-  private static final double SHARE_STEP = 0.02;
 
   private final Belief belief;
   private final Ahead asItIs;
@@ -58,12 +55,11 @@ final class Ways {
     all.sweeten();
     all.take();
     all.stand();
-    all.weighHops();
-    all.shiftHops();
+    all.ways.addAll(HopWays.of(all.day));
     return List.copyOf(all.ways);
   }
 
-  private static List<Change> nothing(double amount) {
+  static List<Change> nothing(double amount) {
     return List.of();
   }
 
@@ -85,7 +81,7 @@ final class Ways {
             Ways::nothing));
   }
 
-  private Way timed(
+  static Way timed(
       Lever.Kind kind,
       String key,
       Set<Goal> raises,
@@ -94,15 +90,7 @@ final class Ways {
       Lever.Limit binds,
       DoubleFunction<List<Change>> changes) {
     return new Way(
-        kind,
-        raises,
-        lowers,
-        "longerSec",
-        Ways::same,
-        MINUTE_SEC,
-        Math.max(0, mostSec),
-        binds,
-        changes);
+        kind, raises, lowers, key, Ways::same, MINUTE_SEC, Math.max(0, mostSec), binds, changes);
   }
 
   private void boil() {
@@ -325,86 +313,5 @@ final class Ways {
                         0,
                         Lever.Limit.TIME_PAST,
                         Ways::nothing)));
-  }
-
-  private void weighHops() {
-    boolean some = day.hopsToCome();
-    ways.add(
-        hops(
-            Lever.Kind.MORE_HOPS,
-            Set.of(Goal.BITTERNESS),
-            Set.of(),
-            some ? MOST_HOPS_RATIO - 1 : 0,
-            some ? Lever.Limit.ENOUGH : Lever.Limit.NO_HOPS,
-            more -> 1 + more));
-    ways.add(
-        hops(
-            Lever.Kind.FEWER_HOPS,
-            Set.of(),
-            Set.of(Goal.BITTERNESS),
-            some ? 1 : 0,
-            some ? Lever.Limit.NOTHING_LEFT : Lever.Limit.NO_HOPS,
-            less -> 1 - less));
-  }
-
-  private static Way hops(
-      Lever.Kind kind,
-      Set<Goal> raises,
-      Set<Goal> lowers,
-      double most,
-      Lever.Limit binds,
-      DoubleUnaryOperator factor) {
-    return new Way(
-        kind,
-        raises,
-        lowers,
-        "hopFactor",
-        factor,
-        SHARE_STEP,
-        most,
-        binds,
-        amount -> List.of(new Change.HopsTimes(factor.applyAsDouble(amount))));
-  }
-
-  /// All additions left move together; flame-out stays when it is.
-  private void shiftHops() {
-    Set<Goal> bitter = Set.of(Goal.BITTERNESS);
-    List<Leg> waits = day.boil().stream().filter(leg -> leg.key().startsWith("hop.")).toList();
-    if (waits.isEmpty()) {
-      Lever.Limit none = day.hopsToCome() ? Lever.Limit.TIME_PAST : Lever.Limit.NO_HOPS;
-      ways.add(
-          timed(Lever.Kind.HOPS_EARLIER, "earlierSec", bitter, Set.of(), 0, none, Ways::nothing));
-      ways.add(timed(Lever.Kind.HOPS_LATER, "laterSec", Set.of(), bitter, 0, none, Ways::nothing));
-      return;
-    }
-    double lastSec = DayAhead.lastsSec(day.boil().getLast());
-    String first = waits.getFirst().key();
-    Leg longest =
-        waits.stream()
-            .filter(leg -> DayAhead.lastsSec(leg) > 0)
-            .findFirst()
-            .orElse(waits.getFirst());
-    ways.add(
-        timed(
-            Lever.Kind.HOPS_EARLIER,
-            "earlierSec",
-            bitter,
-            Set.of(),
-            DayAhead.lastsSec(longest),
-            Lever.Limit.NOTHING_LEFT,
-            bySec -> shifted(longest.key(), -bySec, bySec)));
-    ways.add(
-        timed(
-            Lever.Kind.HOPS_LATER,
-            "laterSec",
-            Set.of(),
-            bitter,
-            lastSec,
-            Lever.Limit.NOTHING_LEFT,
-            bySec -> shifted(first, day.countedSec(first, bySec), -bySec)));
-  }
-
-  private static List<Change> shifted(String key, double bySec, double lastBySec) {
-    return List.of(new Change.Lasts(key, bySec), new Change.Lasts("flameOut", lastBySec));
   }
 }

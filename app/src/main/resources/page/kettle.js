@@ -129,9 +129,23 @@ function show(told) {
 
 let later = null;
 
+/** Somebody turned this screen out on the program's machine. Notes that wait stay on this device. */
+function out() {
+  const words = document.createElement("p");
+  words.textContent = "This screen is not let in any more. ";
+  const door = document.createElement("a");
+  door.href = "/come-in";
+  door.textContent = "Come in with a code";
+  words.append(door);
+  kettle.replaceChildren(words);
+  reached = true;
+  line();
+}
+
 async function look() {
   try {
     const answer = await fetch(`/api/gyles/${gyle}/kettle`);
+    if (answer.status === 401) return out();
     if (!answer.ok) throw new Error(`answered ${answer.status}`);
     show(await answer.json());
     reached = true;
@@ -278,6 +292,8 @@ function listen() {
   live.addEventListener("error", () => {
     reached = false;
     line();
+    // It may be that this screen was turned out.
+    look();
   });
 }
 

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -42,6 +43,21 @@ public final class Gylebook implements Callable<Integer> {
 
   @Option(names = "--open", description = "Open the page in a browser.")
   private boolean open;
+
+  @Option(
+      names = "--open-to",
+      paramLabel = "home",
+      description = {
+        "Whom else to serve: 'home' lets you let in screens of your home network, each with a code",
+        "from the page 'Other screens'. Without it the program answers this machine alone."
+      })
+  private @Nullable String openTo;
+
+  @Option(
+      names = "--known-as",
+      paramLabel = "NAME",
+      description = "A name of this machine on your home network, where it has one of your own.")
+  private List<String> knownAs = List.of();
 
   @Spec private @Nullable CommandSpec spec;
 
@@ -81,8 +97,12 @@ public final class Gylebook implements Callable<Integer> {
       throw new ParameterException(
           line, "--port is " + port + "; it must lie between 0 and 65535.");
     }
+    if (openTo != null && !openTo.equals("home")) {
+      throw new ParameterException(line, "--open-to is '" + openTo + "'; it can only be 'home'.");
+    }
+    Settings.Opening opening = new Settings.Opening(openTo != null, Set.copyOf(knownAs));
     PrintWriter out = line.getOut();
     Path file = book == null ? Settings.usualBook(surroundings) : book;
-    return Serve.run(new Settings(file, port, open), out, line.getErr());
+    return Serve.run(new Settings(file, port, open, opening), out, line.getErr());
   }
 }

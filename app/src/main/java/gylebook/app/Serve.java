@@ -2,6 +2,7 @@ package gylebook.app;
 
 import gylebook.brewday.Command;
 import gylebook.device.OneWireInstruments;
+import gylebook.gate.Gate;
 import gylebook.journal.JournalUnavailable;
 import gylebook.plan.Demo;
 import gylebook.recipe.Recipe;
@@ -34,7 +35,8 @@ final class Serve {
       try (Wiring wiring = new Wiring(clerk, InstantSource.system(), oneWireRoot)) {
         wiring.listen(new NoteTaker(clerk, wallet));
         wiring.begin();
-        serve(PageServer.start(settings.port(), clerk, wallet, wiring), settings, out);
+        Gate gate = settings.opening().home() ? HomeGate.open(settings) : Gate.closed();
+        serve(PageServer.start(settings.port(), clerk, wallet, wiring, gate), settings, gate, out);
       }
       return 0;
     } catch (JournalUnavailable failure) {
@@ -44,8 +46,12 @@ final class Serve {
     }
   }
 
-  private static void serve(PageServer server, Settings settings, PrintWriter out) {
+  private static void serve(PageServer server, Settings settings, Gate gate, PrintWriter out) {
     out.println("Gylebook is at " + server.address());
+    if (gate.isOpen()) {
+      out.println(
+          "It is open to your home network; let screens in at " + server.address() + "screens");
+    }
     out.println("The book is " + settings.book() + ". End it with Ctrl-C.");
     out.flush();
     CountDownLatch ended = new CountDownLatch(1);

@@ -43,7 +43,8 @@ final class GylePage {
     }
     html.append(
         "</ul><p><a href=\"/instruments\">Instruments</a>"
-            + " <a href=\"/reckon\">Reckoner: one number, with its why</a></p>");
+            + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
+            + " <a href=\"/screens\">Other screens</a></p>");
     html.append(bringing(book));
     return Html.page("Gylebook", html.toString());
   }

@@ -29,13 +29,13 @@ final class InstrumentRoutes {
   void register(RoutesConfig routes) {
     routes.get(
         "/instruments", context -> context.html(InstrumentPage.list(seen(), dials(), units())));
-    routes.get("/instruments/tie/{kind}", this::form);
+    routes.get("/instruments/tie/{kind}", Door.ownOnly(this::form));
     routes.get("/instruments/{name}", this::one);
     routes.get("/api/instruments", context -> context.html(InstrumentPage.dials(dials(), units())));
     routes.get("/api/instruments/{name}", this::live);
-    routes.post("/api/instruments/tie", this::tie);
-    routes.post("/api/instruments/loose", this::loose);
-    routes.post("/api/instruments/look", this::look);
+    routes.post("/api/instruments/tie", Door.ownOnly(this::tie));
+    routes.post("/api/instruments/loose", Door.ownOnly(this::loose));
+    routes.post("/api/instruments/look", Door.ownOnly(this::look));
     routes.post(READINGS, this::readings);
   }
 

@@ -32,6 +32,7 @@ final class KettleRoutes {
 
   private final Desk desk;
   private final Papers papers;
+  private final Streams streams;
   private final Map<String, Beside> followers = new ConcurrentHashMap<>();
 
   private final Map<String, Told> last = new ConcurrentHashMap<>();
@@ -42,9 +43,10 @@ final class KettleRoutes {
   /// A follower and the beginning of the day it follows.
   private record Beside(long startedSeq, Optional<Follower> follower) {}
 
-  KettleRoutes(Desk desk, Papers papers) {
+  KettleRoutes(Desk desk, Papers papers, Streams streams) {
     this.desk = desk;
     this.papers = papers;
+    this.streams = streams;
   }
 
   void register(RoutesConfig routes) {
@@ -253,8 +255,7 @@ final class KettleRoutes {
                 client.sendEvent("written", gyleId);
               }
             });
-    client.onClose(end);
-    client.keepAlive();
+    streams.hold(client, end);
     client.sendEvent("there", gyleId);
   }
 }

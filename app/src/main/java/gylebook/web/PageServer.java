@@ -1,5 +1,6 @@
 package gylebook.web;
 
+import gylebook.gate.Gate;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -11,10 +12,10 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/// Serves the page on this machine alone.
+/// Serves the page: on this machine alone, or on the home network too where the gate is open.
 ///
-/// It answers only to the names of the loopback, so that a foreign page cannot reach it by a name
-/// that it points here, and it takes a change only from the page itself.
+/// Every request passes the [Door], which asks the gate and takes a change only from the page
+/// itself.
 public final class PageServer {
   private static final String LOOPBACK = "127.0.0.1";
   private static final long MOST_BYTES = 8_000_000;
@@ -25,9 +26,13 @@ public final class PageServer {
 
   private final Javalin javalin;
 
-  private PageServer(Desk desk, Papers papers, Instruments instruments) {
+  private PageServer(Desk desk, Papers papers, Instruments instruments, Gate gate) {
+    Streams streams =
+        new Streams(id -> gate.screens().filter(screens -> screens.isIn(id)).isPresent());
+    gate.screens().ifPresent(screens -> screens.onOut(streams::end));
+    Door door = new Door(gate);
     GyleRoutes gyles = new GyleRoutes(desk, papers);
-    KettleRoutes kettle = new KettleRoutes(desk, papers);
+    KettleRoutes kettle = new KettleRoutes(desk, papers, streams);
     FileRoutes files = new FileRoutes(desk, papers);
     InstrumentRoutes wired = new InstrumentRoutes(desk, instruments);
     NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
@@ -36,14 +41,15 @@ public final class PageServer {
             config -> {
               config.startup.showJavalinBanner = false;
               config.http.maxRequestSize = MOST_BYTES;
-              config.routes.before(Door::guard);
+              config.routes.before(door::guard);
               gyles.register(config.routes);
               kettle.register(config.routes);
               files.register(config.routes);
               newcomers.register(config.routes);
               wired.register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
-              new PracticeRoutes(instruments.practice()).register(config.routes);
+              new PracticeRoutes(instruments.practice(), this::address).register(config.routes);
+              new ScreenRoutes(gate, this::port).register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(
                   "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));
@@ -54,6 +60,8 @@ public final class PageServer {
               config.routes.get(
                   "/instruments.js",
                   context -> resource(context, "instruments.js", "text/javascript"));
+              config.routes.get(
+                  "/screens.js", context -> resource(context, "screens.js", "text/javascript"));
             });
   }
 
@@ -61,15 +69,32 @@ public final class PageServer {
   ///
   /// @param port where; 0 takes any free port
   public static PageServer start(int port, Desk desk, Papers papers, Instruments instruments) {
+    return start(port, desk, papers, instruments, Gate.closed());
+  }
+
+  /// Starts on the loopback, and on the home network too where the gate is open.
+  ///
+  /// @param port where; 0 takes any free port
+  public static PageServer start(
+      int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
     QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
-    PageServer server = new PageServer(desk, papers, instruments);
-    server.javalin.start(LOOPBACK, port);
+    PageServer server = new PageServer(desk, papers, instruments, gate);
+    if (gate.isOpen()) {
+      server.javalin.start(port);
+    } else {
+      server.javalin.start(LOOPBACK, port);
+    }
     return server;
   }
 
-  /// Where it is.
+  /// Where it is for this machine.
   public String address() {
     return "http://" + LOOPBACK + ":" + javalin.port() + "/";
+  }
+
+  /// At which port.
+  public int port() {
+    return javalin.port();
   }
 
   /// Ends it.

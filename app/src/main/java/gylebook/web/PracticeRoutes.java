@@ -5,13 +5,17 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /// Beginning a rehearsal, acting in it, and looking on.
 final class PracticeRoutes {
   private final Practice practice;
+  private final Supplier<String> address;
 
-  PracticeRoutes(Practice practice) {
+  /// @param address where this machine itself reaches the program, as invented instruments do
+  PracticeRoutes(Practice practice, Supplier<String> address) {
     this.practice = practice;
+    this.address = address;
   }
 
   void register(RoutesConfig routes) {
@@ -22,9 +26,8 @@ final class PracticeRoutes {
   }
 
   private void begin(Context context) {
-    // The door has let in only this machine's own names.
-    String address = "http://" + Optional.ofNullable(context.header("Host")).orElse("");
-    answer(context, practice.begin(address, Said.words(context)));
+    String own = address.get().replaceFirst("/$", "");
+    answer(context, practice.begin(own, Said.words(context)));
   }
 
   private void act(Context context) {

@@ -41,6 +41,8 @@ public final class Browser implements AutoCloseable {
                     "--no-first-run",
                     "--disable-background-networking",
                     "--disable-component-update",
+                    // Names for tests (RFC 6761) lead to this machine.
+                    "--host-resolver-rules=MAP *.test 127.0.0.1",
                     "--disable-sync"));
     return new Browser(control, control.chromium().launch(options));
   }

@@ -23,7 +23,7 @@ final class Rooms {
           "brewday",
           "telling");
   static final List<String> APP =
-      List.of("interchange", "store", "device", "terminal", "web", "app");
+      List.of("gate", "interchange", "store", "device", "terminal", "web", "app");
   static final List<String> LADDER =
       List.of(
           "units",
@@ -37,6 +37,7 @@ final class Rooms {
           "estimate",
           "brewday",
           "telling",
+          "gate",
           "interchange",
           "store",
           "device",

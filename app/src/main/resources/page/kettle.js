@@ -166,7 +166,26 @@ function times() {
   }
 }
 
+/** Stop repeats until its cause has cleared; Soon speaks once, then every two minutes; Note is mute. */
+const EVERY_MS = { STOP: 20_000, SOON: 120_000 };
+const spoken = new Map();
+
+function guards() {
+  const plates = [...kettle.querySelectorAll(".guards [data-guard]")];
+  const there = new Set(plates.map((plate) => `${plate.dataset.level} ${plate.dataset.guard}`));
+  for (const key of spoken.keys()) if (!there.has(key)) spoken.delete(key);
+  for (const plate of plates) {
+    const key = `${plate.dataset.level} ${plate.dataset.guard}`;
+    const every = EVERY_MS[plate.dataset.level];
+    if (!every || now() - (spoken.get(key) ?? 0) < every) continue;
+    spoken.set(key, now());
+    aloud(`${plate.querySelector("h2").textContent.trim()} ${plate.querySelector(".do").textContent}`);
+    return;
+  }
+}
+
 function tick() {
+  guards();
   const left = kettle.querySelector(".left");
   if (!left) return;
   const sec = Math.round((Number(left.dataset.ends) - now()) / 1000);
@@ -204,10 +223,14 @@ function alarm(key) {
   if (said === key && now() < snoozedUntil + 120_000) return;
   said = key;
   snoozedUntil = now();
+  aloud(words);
+  snoozedUntil = now() + 120_000;
+}
+
+function aloud(words) {
   say(words, true);
   tone();
   if ("speechSynthesis" in window) speechSynthesis.speak(new SpeechSynthesisUtterance(words));
-  snoozedUntil = now() + 120_000;
 }
 
 async function stayAwake() {

@@ -5,6 +5,7 @@ import gylebook.brewday.DayNote;
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
+import gylebook.brewday.Sighting;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Suspicion;
@@ -54,7 +55,12 @@ final class KettleBehind {
   String entries(Followed day) {
     StringBuilder html = new StringBuilder("<section class=\"entries\"><h2>Note a reading</h2>");
     follower.instruments().forEach(instrument -> html.append(entry(instrument, day)));
-    html.append("</section><details><summary>Switched otherwise than planned</summary>");
+    html.append(
+        "</section><details><summary>Seen beside that: flow, level, chiller, circuit</summary>");
+    for (Sighting sighting : Sighting.values()) {
+      html.append(seen(sighting));
+    }
+    html.append("</details><details><summary>Switched otherwise than planned</summary>");
     html.append(switched("heater", "duty in %, empty for as planned"));
     html.append(switched("pump", "on, off, or empty for as planned"));
     html.append(switched("lid", "on, off, or empty for as planned"));
@@ -120,6 +126,16 @@ final class KettleBehind {
       case KETTLE -> "in the kettle";
       case BED -> "in the grain";
     };
+  }
+
+  /// The guards look at these; the belief does not follow them.
+  private String seen(Sighting sighting) {
+    return "<form class=\"entry\" data-do=\"read\" data-what=\"%s\"><label>%s <input name=\"value\" size=\"8\" inputmode=\"decimal\" autocomplete=\"off\" placeholder=\"%s\"></label> <button>Note it</button><small>%s</small><span class=\"problem\" role=\"alert\"></span></form>"
+        .formatted(
+            sighting.says(),
+            sighting.says(),
+            Html.escaped(units.unit(sighting.quantity()).symbol()),
+            sighting.where());
   }
 
   private static String switched(String what, String hint) {

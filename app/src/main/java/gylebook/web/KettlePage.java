@@ -79,7 +79,8 @@ final class KettlePage {
   /// The day under way.
   String during(Followed day) {
     StringBuilder html = new StringBuilder();
-    html.append(top(day)).append(numbers(day)).append(next(day)).append(hands(day));
+    html.append(top(day)).append(new LivePlates(shown, began).html(day));
+    html.append(numbers(day)).append(next(day)).append(hands(day));
     html.append(reach(day));
     html.append(
         "<section><h2>Put it right</h2><p>Each way is simulated with the same luck as the forecast above.</p><button type=\"button\" data-levers>What could be done now?</button><div id=\"levers\" aria-live=\"polite\"></div></section>");

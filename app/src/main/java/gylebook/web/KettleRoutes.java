@@ -7,7 +7,9 @@ import gylebook.brewday.FixedPlan;
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
+import gylebook.brewday.Sighting;
 import gylebook.estimate.Instrument;
+import gylebook.estimate.LiveGuard;
 import gylebook.journal.Event;
 import gylebook.telling.Shown;
 import gylebook.units.Entered;
@@ -22,6 +24,7 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -29,6 +32,8 @@ import java.util.concurrent.ConcurrentHashMap;
 /// The day beside the brewer: what is noted, how it stands, live on every screen.
 final class KettleRoutes {
   private static final Duration FRESH = Duration.ofSeconds(5);
+  // What is seen of the loop has no place of its own in the rig.
+  private static final String PLACE = "KETTLE";
 
   private final Desk desk;
   private final Papers papers;
@@ -38,7 +43,8 @@ final class KettleRoutes {
   private final Map<String, Told> last = new ConcurrentHashMap<>();
 
   /// How one page stood a moment ago.
-  private record Told(long seq, ReadingUnits units, Instant at, String html) {}
+  private record Told(
+      long seq, ReadingUnits units, Instant at, String html, List<LiveGuard> guards) {}
 
   /// A follower and the beginning of the day it follows.
   private record Beside(long startedSeq, Optional<Follower> follower) {}
@@ -83,12 +89,28 @@ final class KettleRoutes {
             });
   }
 
+  /// What goes wrong now or soon, for whoever reads it without the page.
+  private List<Map<String, Object>> guards(Gyle gyle) {
+    if (gyle.started().isEmpty()) {
+      return List.of();
+    }
+    Instant began = gyle.started().get().at();
+    LivePlates plates = new LivePlates(new Shown(desk.book().units()), began);
+    return follower(gyle)
+        .map(follower -> told(gyle, desk.book().units(), follower).guards())
+        .orElse(List.of())
+        .stream()
+        .map(plates::told)
+        .toList();
+  }
+
   private Map<String, Object> standing(Gyle gyle, String remark) {
     Map<String, Object> said = new LinkedHashMap<>();
     said.put("html", inside(gyle));
     said.put("seq", gyle.lastSeq());
     said.put("now", desk.now().toEpochMilli());
     said.put("remark", remark);
+    said.put("guards", guards(gyle));
     return said;
   }
 
@@ -101,28 +123,28 @@ final class KettleRoutes {
     if (follower.isEmpty()) {
       return KettlePage.lost();
     }
-    return told(gyle, units, follower.get());
+    return told(gyle, units, follower.get()).html();
   }
 
   /// Every screen asks at the same moment, so what one was told is told to the next as well.
-  private String told(Gyle gyle, ReadingUnits units, Follower follower) {
+  private Told told(Gyle gyle, ReadingUnits units, Follower follower) {
     Instant now = desk.now();
     return last.compute(
-            gyle.gyleId(),
-            (_, told) -> {
-              boolean fresh =
-                  told != null
-                      && told.seq() == gyle.lastSeq()
-                      && told.units().equals(units)
-                      && Duration.between(told.at(), now).abs().compareTo(FRESH) < 0;
-              return fresh ? told : new Told(gyle.lastSeq(), units, now, html(gyle, follower, now));
-            })
-        .html();
+        gyle.gyleId(),
+        (_, told) -> {
+          boolean fresh =
+              told != null
+                  && told.seq() == gyle.lastSeq()
+                  && told.units().equals(units)
+                  && Duration.between(told.at(), now).abs().compareTo(FRESH) < 0;
+          return fresh ? told : telling(gyle, units, follower, now);
+        });
   }
 
-  private String html(Gyle gyle, Follower follower, Instant now) {
-    Followed followed = follower.at(gyle.happened(), now);
-    return new KettlePage(desk.book().units(), follower, gyle, now).during(followed);
+  private Told telling(Gyle gyle, ReadingUnits units, Follower follower, Instant now) {
+    Followed followed = follower.at(gyle.happened(), now, desk.book().tiedByName().keySet());
+    String html = new KettlePage(units, follower, gyle, now).during(followed);
+    return new Told(gyle.lastSeq(), units, now, html, followed.guards());
   }
 
   /// The follower of the day that is under way; planned once a day.
@@ -219,10 +241,15 @@ final class KettleRoutes {
             .flatMap(follower -> follower.instruments().stream())
             .filter(one -> one.name().equals(name))
             .findFirst();
+    ReadingUnits units = desk.book().units();
+    Optional<Sighting> sighting = Sighting.of(name);
+    if (sighting.isPresent()) {
+      Typed read = sighting.get().typed(typed, units);
+      return asked(read, typed, name, new Event.ReadingTaken(name, PLACE, true, "", ""));
+    }
     if (instrument.isEmpty()) {
       return new Asked.Unclear("There is no such instrument here.", name, "Choose from the list.");
     }
-    ReadingUnits units = desk.book().units();
     String sample = said.getOrDefault("sample", "").strip();
     String sampleWhole = "";
     if (!sample.isEmpty()) {
@@ -236,11 +263,20 @@ final class KettleRoutes {
     String place = said.getOrDefault("place", "");
     String at = place.isEmpty() ? instrument.get().place().name() : place;
     boolean mixed = !said.getOrDefault("mixed", "yes").equals("no");
-    return switch (AsRead.typed(instrument.get(), typed, units)) {
+    return asked(
+        AsRead.typed(instrument.get(), typed, units),
+        typed,
+        name,
+        new Event.ReadingTaken(name, at, mixed, "", sampleWhole));
+  }
+
+  private static Asked asked(Typed read, String typed, String name, Event.ReadingTaken how) {
+    return switch (read) {
       case Typed.Read(Entered entered) ->
           new Asked.Clear(
               new Command.Note(
-                  new Event.ReadingTaken(name, at, mixed, AsRead.whole(entered), sampleWhole)));
+                  new Event.ReadingTaken(
+                      name, how.place(), how.mixed(), AsRead.whole(entered), how.sampleAsRead())));
       case Typed.Unclear unclear -> new Asked.Unclear(unclear.what(), typed, unclear.maybe());
     };
   }

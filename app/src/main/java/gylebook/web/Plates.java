@@ -43,7 +43,7 @@ final class Plates {
         .orElse("the whole day");
   }
 
-  private static String sign(Guard.Level level) {
+  static String sign(Guard.Level level) {
     return "<svg class=\"sign\" viewBox=\"-1 -1 30 30\" aria-hidden=\"true\">"
         + shape(level, 0, 0, "plate-mark")
         + "</svg>";

@@ -12,6 +12,7 @@ import gylebook.brewday.DayNote;
 import gylebook.brewday.Gyle;
 import gylebook.journal.Event;
 import gylebook.journal.MemoryJournal;
+import gylebook.rig.DemoRigs;
 import gylebook.testing.Browser;
 import gylebook.web.Desk;
 import gylebook.web.PageServer;
@@ -142,6 +143,41 @@ class KettleStoryTest {
       assertThat(happened().skip(1).map(KettleStoryTest::asRead))
           .containsExactly("24,9 L", "25 L", "25,1 L");
     }
+  }
+
+  @Test
+  void whatGoesWrongIsSaidWithWhatToDoAndByWhenAndACalmDaySaysSo() {
+    Instant began = clerk.now().minus(Duration.ofMinutes(12));
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.of(began));
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      assertThat(page.locator(".guards .calm")).isVisible();
+      for (int min = 4; min <= 12; min++) {
+        Event.ReadingTaken cold =
+            new Event.ReadingTaken(steering(), "SUCTION", true, "12.0 \u00b0C", "");
+        Instant at = began.plus(Duration.ofMinutes(min));
+        clerk.note("bitter", new Command.Note(cold), "cold" + min, Optional.of(at));
+      }
+
+      Locator plate = page.locator(".guards [data-guard=NO_HEAT]");
+      assertThat(plate.locator("h2")).containsText("SOON");
+      assertThat(plate.locator("h2 svg.sign")).isVisible();
+      assertThat(plate).containsText("Do this:");
+      assertThat(plate).containsText("By when:");
+      assertThat(page.locator(".guards .calm")).hasCount(0);
+      String told = page.request().get(server.address() + "api/gyles/bitter/kettle").text();
+      assertThat(told).contains("\"guards\":[{").contains("NO_HEAT").contains("\"doThis\"");
+      assertThat(Browser.beyond(page)).isEqualTo(0);
+      assertThat(Browser.faults(page)).isEmpty();
+    }
+  }
+
+  private static String steering() {
+    return DemoRigs.household().probes().stream()
+        .filter(probe -> probe.steers())
+        .findFirst()
+        .orElseThrow()
+        .name();
   }
 
   private static String asRead(Event event) {

@@ -1,6 +1,7 @@
 package gylebook.brewday;
 
 import gylebook.estimate.Held;
+import gylebook.estimate.LiveGuard;
 import gylebook.estimate.Suspicion;
 import gylebook.estimate.Weighed;
 import gylebook.estimate.Witness;
@@ -32,6 +33,7 @@ import java.util.Map;
 /// @param witnesses what each instrument is worth
 /// @param worthDoing cheap tests, the best first
 /// @param shares what may be wrong, the likeliest first
+/// @param guards what goes wrong now or soon, the loudest first
 /// @param weighedBySeq what became of each reading
 @AnyUnit("holds several quantities; each component names its unit")
 public record Followed(
@@ -55,6 +57,7 @@ public record Followed(
     List<Witness> witnesses,
     List<Witness.WorthDoing> worthDoing,
     List<Suspicion.Share> shares,
+    List<LiveGuard> guards,
     Map<Long, Weighed> weighedBySeq) {
 
   /// Copies what it is given.
@@ -67,6 +70,7 @@ public record Followed(
     witnesses = List.copyOf(witnesses);
     worthDoing = List.copyOf(worthDoing);
     shares = List.copyOf(shares);
+    guards = List.copyOf(guards);
     weighedBySeq = Map.copyOf(weighedBySeq);
   }
 

@@ -4,6 +4,7 @@ import gylebook.estimate.Belief;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Levers;
+import gylebook.estimate.LiveGuards;
 import gylebook.estimate.Reading;
 import gylebook.estimate.Suspicion;
 import gylebook.estimate.Switched;
@@ -32,6 +33,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /// Follows a day: what was noted moves a belief, and the belief says what is and what comes.
 ///
@@ -122,23 +124,29 @@ public final class Follower {
   ///
   /// @param happened what stands of the notes, in the order it happened
   /// @param now for which moment
-  public synchronized Followed at(List<DayNote> happened, Instant now) {
+  public Followed at(List<DayNote> happened, Instant now) {
+    return at(happened, now, Set.of());
+  }
+
+  /// The same, while some instruments should send by themselves.
+  ///
+  /// @param sending their names
+  public synchronized Followed at(List<DayNote> happened, Instant now, Set<String> sending) {
+    return followed(here(happened, now), sending);
+  }
+
+  private Belief here(List<DayNote> happened, Instant now) {
     take(happened);
     Belief here = belief.copy();
     double clockSec = Math.max(here.clockSec(), sec(now));
     runOn(here, clockSec);
     here.advance(clockSec);
-    return followed(here, clockSec);
+    return here;
   }
 
   /// What could be done now to come to what was planned.
   public synchronized Levers levers(List<DayNote> happened, Instant now) {
-    take(happened);
-    Belief here = belief.copy();
-    double clockSec = Math.max(here.clockSec(), sec(now));
-    runOn(here, clockSec);
-    here.advance(clockSec);
-    return Levers.of(here, Wanted.of(plan.forecast()));
+    return Levers.of(here(happened, now), Wanted.of(plan.forecast()));
   }
 
   /// The boil is counted from where it was seen, whoever drops the hops: what is timed inside it
@@ -253,7 +261,8 @@ public final class Follower {
         .flatMap(instrument -> AsRead.reading(instrument, taken, atSec));
   }
 
-  private Followed followed(Belief here, double clockSec) {
+  private Followed followed(Belief here, Set<String> sending) {
+    double clockSec = here.clockSec();
     Ahead ahead = here.ahead();
     Leg leg = here.leg();
     boolean underWay = here.underWay();
@@ -283,6 +292,9 @@ public final class Follower {
         Witnesses.of(here),
         underWay ? Witnesses.worthDoing(here) : List.of(),
         suspicion.shares(),
+        underWay
+            ? LiveGuards.of(here, new Lookout(began, instruments, told, here).watch(sending))
+            : List.of(),
         weighed);
   }
 

@@ -257,6 +257,16 @@ public final class Belief {
     return logLikelihood;
   }
 
+  /// The leg under way with what is really switched on.
+  Leg legNow() {
+    return as().apply(twins.leg());
+  }
+
+  /// When each twin would see the leg under way end by itself.
+  double[] endsSec() {
+    return twins.endsSec(as());
+  }
+
   /// The leg under way.
   public Leg leg() {
     return twins.leg();

@@ -6,7 +6,9 @@
 /// It must not know journals, pages, devices, clocks or who typed a reading. Front door:
 /// [gylebook.estimate.Belief] takes a [gylebook.estimate.Reading] and gives a
 /// [gylebook.estimate.Weighed]; [gylebook.estimate.Witnesses] says which instrument to trust;
-/// [gylebook.estimate.Suspicion] weighs what may be wrong with the day.
+/// [gylebook.estimate.Suspicion] weighs what may be wrong with the day; [gylebook.estimate.Levers]
+/// says what can still be done about a day off its plan; [gylebook.estimate.LiveGuards] says what
+/// goes wrong at the kettle.
 @NullMarked
 package gylebook.estimate;
 

@@ -81,6 +81,7 @@ final class Hand {
       case COVER_M -> Views.outsideM(state, member, running(now)) - member.elementTopM;
       case ROOM_M -> member.heightM - Views.restM(state, member);
       case SPARE_SUCTION_M -> Views.suctionM(state, member);
+      case GOODS_KG -> state.bagIn ? state.solidsKg() : 0;
       case CHILLED_C -> Chilling.castC(member, state.kettleC, wortJPerLK());
       case ELEMENT_A -> Circuit.currentA(member.elementW, member.mainsV);
       case BOILS_C -> member.boilsC(state.extractFrac());

@@ -34,6 +34,8 @@ public enum Sight {
   SPARE_SUCTION_M,
   /// Wort that leaves the chiller in one pass; the kettle's where there is none such.
   CHILLED_C,
+  /// Malt that has not dissolved, in the bag in the wort.
+  GOODS_KG,
   /// What the element draws.
   ELEMENT_A,
   /// Duty of the element in the last stretch.

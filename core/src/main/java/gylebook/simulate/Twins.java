@@ -290,7 +290,8 @@ public final class Twins {
       case DUTY_SEC -> columns.row("dutySec").clone();
       case READ_C -> shown();
       case BOILS_C, HOT_L, COLD_L, WORT_PLATO, MIXED_PLATO, FLOW_L_PER_SEC -> looked(sight, as);
-      case RING_M, COVER_M, ROOM_M, SPARE_SUCTION_M, CHILLED_C, ELEMENT_A -> looked(sight, as);
+      case RING_M, COVER_M, ROOM_M, SPARE_SUCTION_M, CHILLED_C -> looked(sight, as);
+      case GOODS_KG, ELEMENT_A -> looked(sight, as);
     };
   }
 

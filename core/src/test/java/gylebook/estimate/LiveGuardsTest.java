@@ -1,0 +1,381 @@
+package gylebook.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import gylebook.plan.Demo;
+import gylebook.plan.Guard;
+import gylebook.rig.Bag;
+import gylebook.rig.Chiller;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Loop;
+import gylebook.rig.Parameter;
+import gylebook.rig.Rig;
+import gylebook.simulate.BrewDay;
+import gylebook.simulate.Change;
+import gylebook.simulate.Leg;
+import gylebook.simulate.Settings;
+import gylebook.simulate.Sight;
+import gylebook.simulate.Twins;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/// Each guard on a simulated rig that really does it, and ordinary days on which all are quiet. A
+/// hidden truth of the same equations on another geometry; no outside source.
+class LiveGuardsTest {
+  private static final double BREAKS_SEC = 600;
+  private static final long SEEDS = Boolean.getBoolean("long") ? 20 : 3;
+
+  private static BrewDay household() {
+    return Rehearsal.day();
+  }
+
+  private static BrewDay flat() {
+    return new BrewDay(
+        Demo.wheatBeer(), DemoRigs.smallFlat(), new Settings(14, 69, 0.4, 1, 1, 0.9, 0));
+  }
+
+  private static WatchedDay watched(BrewDay day, WatchedDay.Breakage breakage, String upTo) {
+    return new WatchedDay(day, 3, breakage).upTo(upTo);
+  }
+
+  private static void says(WatchedDay day, LiveGuard.Kind kind, Guard.Level level) {
+    assertThat(day.saidAtSec(kind, level)).as(kind + " in " + day.said).isPresent();
+  }
+
+  /// A rig that is otherwise from when the first rest is ten minutes old.
+  private static Twins inRest(Twins truth, UnaryOperator<Rig> rig) {
+    boolean due =
+        truth.leg().key().equals("rest.0")
+            && truth.clockSec() - truth.legFromSec() >= BREAKS_SEC
+            && !truth.day().rig().name().equals("broken");
+    return due ? otherwise(truth, rig) : truth;
+  }
+
+  private static Twins otherwise(Twins truth, UnaryOperator<Rig> rig) {
+    BrewDay day = truth.day();
+    return truth.on(new BrewDay(day.recipe(), rig.apply(day.rig()), day.settings()));
+  }
+
+  private static Parameter times(Parameter of, double factor) {
+    return new Parameter(
+        of.value() * factor, of.doubt(), of.spread(), of.origin(), of.basis(), of.asTyped());
+  }
+
+  private static Rig broken(Rig rig, Bag bag, Loop loop, Chiller chiller) {
+    return new Rig(
+        "broken",
+        true,
+        rig.site(),
+        rig.kettle(),
+        rig.element(),
+        bag,
+        loop,
+        rig.probes(),
+        rig.controller(),
+        chiller,
+        rig.working());
+  }
+
+  private static Rig stuck(Rig rig) {
+    Bag b = rig.bag();
+    Bag bag =
+        new Bag(
+            b.diameterM(),
+            b.floorM(),
+            times(b.permeabilityM2(), 0.02),
+            b.drainedKgPerKg(),
+            b.squeezedKgPerKg(),
+            b.wallWPerK(),
+            b.bedKgPerKg(),
+            times(b.crestM(), 2),
+            b.displacementLPerKg());
+    return broken(rig, bag, rig.loop(), rig.chiller());
+  }
+
+  private static Rig dry(Rig rig) {
+    Loop l = rig.loop();
+    Loop loop =
+        new Loop(
+            true,
+            l.hoseM(),
+            l.boreM(),
+            l.outerM(),
+            l.hoseWPerK(),
+            times(l.mashLPerSec(), 0.05),
+            l.whirlpoolLPerSec(),
+            l.suctionM(),
+            l.suctionLossM(),
+            l.wantedNpshM());
+    return broken(rig, rig.bag(), loop, rig.chiller());
+  }
+
+  private static Rig littleWater(Rig rig) {
+    Chiller c = rig.chiller();
+    Chiller chiller =
+        new Chiller(
+            c.kind(),
+            c.hotKPerW(),
+            c.coldKPerW(),
+            c.wortLPerSec(),
+            times(c.waterLPerSec(), 0.2),
+            c.heldL());
+    return broken(rig, rig.bag(), rig.loop(), chiller);
+  }
+
+  @Test
+  void onOrdinaryDaysNothingIsSaidButThatItWillBoil() {
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      quiet(new WatchedDay(household(), seed, measuring()).upTo("cast"));
+      quiet(new WatchedDay(flat(), seed, WatchedDay.NONE).upTo("cast"));
+    }
+  }
+
+  private static void quiet(WatchedDay day) {
+    assertThat(day.said)
+        .filteredOn(each -> each.guard().kind() != LiveGuard.Kind.BOIL_OVER)
+        .isEmpty();
+  }
+
+  /// Flow, level and chiller are measured, and are what the rig gives.
+  private static WatchedDay.Breakage measuring() {
+    return new WatchedDay.Breakage() {
+      @Override
+      public Watch measured(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+        return loop(watch, truth, really);
+      }
+    };
+  }
+
+  private static Watch loop(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+    return watch.withLoop(
+        WatchedDay.seen(truth, Sight.FLOW_L_PER_SEC, really),
+        WatchedDay.seen(truth, Sight.RING_M, really),
+        WatchedDay.seen(truth, Sight.CHILLED_C, really));
+  }
+
+  private static WatchedDay.Breakage breaking(UnaryOperator<Rig> rig) {
+    return new WatchedDay.Breakage() {
+      @Override
+      public Twins broken(Twins truth) {
+        return inRest(truth, rig);
+      }
+
+      @Override
+      public Watch measured(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+        return loop(watch, truth, really);
+      }
+    };
+  }
+
+  @Test
+  void aBedThatSetsIsSeenByTheLevelRoundTheBag() {
+    WatchedDay day = watched(household(), breaking(LiveGuardsTest::stuck), "rest.0");
+    says(day, LiveGuard.Kind.STUCK_BED, Guard.Level.SOON);
+  }
+
+  @Test
+  void aPumpThatMovesHardlyAnythingIsStopped() {
+    WatchedDay day = watched(household(), breaking(LiveGuardsTest::dry), "rest.0");
+    says(day, LiveGuard.Kind.DRY_PUMP, Guard.Level.STOP);
+  }
+
+  @Test
+  void aRelayThatSticksIsSeenWithinMinutesThoughTheControllerGivesNothing() {
+    WatchedDay day =
+        watched(
+            household(),
+            new WatchedDay.Breakage() {
+              @Override
+              public Leg really(Leg leg, double inLegSec) {
+                return sticks(leg, inLegSec)
+                    ? leg.switched(new Leg.Drive.ByHand(1), leg.pump(), leg.lidOn())
+                    : leg;
+              }
+
+              @Override
+              public double toldFrac(Leg leg, double inLegSec, double dutyFrac) {
+                return sticks(leg, inLegSec) ? 0 : dutyFrac;
+              }
+
+              private boolean sticks(Leg leg, double inLegSec) {
+                return leg.key().equals("rest.0") && inLegSec >= BREAKS_SEC;
+              }
+            },
+            "rest.0");
+    says(day, LiveGuard.Kind.HEATS_AT_ZERO, Guard.Level.STOP);
+    double afterSec =
+        day.saidAtSec(LiveGuard.Kind.HEATS_AT_ZERO, Guard.Level.STOP).orElseThrow()
+            - (day.truth().legFromSec() - 3600 + BREAKS_SEC);
+    assertThat(afterSec).isLessThan(480);
+  }
+
+  @Test
+  void anElementThatIsBrokenIsSeenThoughTheControllerGivesAll() {
+    WatchedDay day =
+        watched(
+            household(),
+            new WatchedDay.Breakage() {
+              @Override
+              public Leg really(Leg leg, double inLegSec) {
+                return leg.key().equals("strikeReady") && inLegSec >= BREAKS_SEC && inLegSec < 1800
+                    ? leg.switched(new Leg.Drive.ByHand(0), leg.pump(), leg.lidOn())
+                    : leg;
+              }
+
+              @Override
+              public double toldFrac(Leg leg, double inLegSec, double dutyFrac) {
+                return leg.key().equals("strikeReady") ? 1 : dutyFrac;
+              }
+            },
+            "strikeReady");
+    says(day, LiveGuard.Kind.NO_HEAT, Guard.Level.SOON);
+    assertThat(day.saidAtSec(LiveGuard.Kind.NO_HEAT, Guard.Level.SOON).orElseThrow())
+        .isBetween(BREAKS_SEC, 1500.0);
+  }
+
+  @Test
+  void theBoilIsForetoldInsideItsWindow() {
+    WatchedDay day = new WatchedDay(household(), 4, WatchedDay.NONE).upTo("boilReached");
+    double boiledSec = day.truth().clockSec();
+    double saidSec = day.saidAtSec(LiveGuard.Kind.BOIL_OVER, Guard.Level.SOON).orElseThrow();
+    assertThat(boiledSec - saidSec).isBetween(60.0, 600.0);
+    assertThat(day.saidAtSec(LiveGuard.Kind.BOIL_OVER, Guard.Level.NOTE).orElseThrow())
+        .isLessThan(saidSec);
+  }
+
+  @Test
+  void aKettleThatLeaksBaresItsElement() {
+    boolean[] leaks = new boolean[1];
+    WatchedDay day =
+        watched(
+            household(),
+            new WatchedDay.Breakage() {
+              @Override
+              public Twins broken(Twins truth) {
+                if (truth.leg().key().equals("hop.1") && !leaks[0]) {
+                  leaks[0] = true;
+                  truth.change(new Change.TakesOut("", 21));
+                }
+                return truth;
+              }
+            },
+            "hop.1");
+    says(day, LiveGuard.Kind.BARE_ELEMENT, Guard.Level.STOP);
+  }
+
+  @Test
+  void aPumpInWortNearTheBoilCavitates() {
+    WatchedDay day =
+        watched(
+            household(),
+            new WatchedDay.Breakage() {
+              @Override
+              public Leg really(Leg leg, double inLegSec) {
+                return leg.key().equals("boilReached") && leg.until() instanceof Leg.Until.Boils
+                    ? leg.switched(leg.drive(), Leg.Pump.MASH, leg.lidOn())
+                    : leg;
+              }
+
+              @Override
+              public Switched told(Switched switched, Leg leg) {
+                return leg.key().equals("boilReached")
+                    ? new Switched(switched.dutyFrac(), Optional.of(true), switched.lidOn())
+                    : switched;
+              }
+            },
+            "boilReached");
+    says(day, LiveGuard.Kind.CAVITATION, Guard.Level.SOON);
+  }
+
+  @Test
+  void tooLittleLiquorLetsThePumpDrawAir() {
+    Watch watch =
+        Watch.of(List.of())
+            .withLoop(OptionalDouble.of(0.12), OptionalDouble.of(0.03), OptionalDouble.empty());
+    Belief belief =
+        UnderWay.at(Belief.atStart(household(), Rehearsal.instruments(), 5, 20), "rest.0");
+    assertThat(LiveGuards.of(belief, watch))
+        .extracting(LiveGuard::kind)
+        .contains(LiveGuard.Kind.AIR_IN_PUMP, LiveGuard.Kind.STUCK_BED);
+  }
+
+  @Test
+  void aChillerWithLittleWaterIsSeenAtItsOutlet() {
+    WatchedDay day = watched(household(), chillerBreaks(), "cast");
+    says(day, LiveGuard.Kind.CHILLER_WARM, Guard.Level.SOON);
+  }
+
+  @Test
+  void aCoilWithLittleWaterIsSeenByTheKettle() {
+    WatchedDay day = watched(flat(), chillerBreaks(), "chilled");
+    says(day, LiveGuard.Kind.CHILLER_WARM, Guard.Level.SOON);
+  }
+
+  private static WatchedDay.Breakage chillerBreaks() {
+    return new WatchedDay.Breakage() {
+      @Override
+      public Twins broken(Twins truth) {
+        boolean due = truth.leg().chilling() && !truth.day().rig().name().equals("broken");
+        return due ? otherwise(truth, LiveGuardsTest::littleWater) : truth;
+      }
+
+      @Override
+      public Watch measured(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+        boolean onePass = truth.day().rig().chiller().kind() == Chiller.Kind.COUNTERFLOW;
+        return onePass ? loop(watch, truth, really) : watch;
+      }
+    };
+  }
+
+  @Test
+  void whatIsSilentIsSaidLouderWhenItSteersTheHeater() {
+    Belief belief =
+        UnderWay.at(Belief.atStart(household(), Rehearsal.instruments(), 5, 20), "strikeReady");
+    assertThat(level(belief, 1, Rehearsal.PROBE, 30)).isEmpty();
+    assertThat(level(belief, 1, Rehearsal.DIAL, 100)).contains(Guard.Level.NOTE);
+    assertThat(level(belief, 0, Rehearsal.PROBE, 100)).contains(Guard.Level.NOTE);
+    assertThat(level(belief, 1, Rehearsal.PROBE, 100)).contains(Guard.Level.SOON);
+    assertThat(level(belief, 1, Rehearsal.PROBE, 400)).contains(Guard.Level.STOP);
+  }
+
+  private static Optional<Guard.Level> level(
+      Belief belief, double dutyFrac, String instrument, double forSec) {
+    Watch watch =
+        Watch.of(List.of())
+            .withDuty(dutyFrac, 600)
+            .withSilent(List.of(new Watch.Silence(instrument, forSec, 10)));
+    return LiveGuards.of(belief, watch).stream()
+        .filter(guard -> guard.kind() == LiveGuard.Kind.DEVICE_SILENT)
+        .map(LiveGuard::level)
+        .findFirst();
+  }
+
+  /// 3300 W at 228 V, from a plate for 230 V, draw 14.2 A (Ohm's law); a breaker of 16 A takes 12.8
+  /// of them for hours (NEC 210.20(A): 80 %).
+  @Test
+  void aKettleAndSomethingElseOnOneCircuitAreTooMuch() {
+    Belief belief =
+        UnderWay.at(Belief.atStart(household(), Rehearsal.instruments(), 5, 20), "strikeReady");
+    double ratedA = household().rig().element().breakerA().value();
+    double elementA = belief.sees(Sight.ELEMENT_A).mean();
+    Watch heating = Watch.of(List.of()).withDuty(1, 600);
+    assertThat(LiveGuards.of(belief, heating)).isEmpty();
+    assertThat(LiveGuards.of(belief, heating.withOtherLoad(ratedA - elementA + 1)))
+        .extracting(LiveGuard::kind, LiveGuard::level)
+        .contains(tuple(LiveGuard.Kind.BREAKER_LOAD, Guard.Level.STOP));
+  }
+
+  @Test
+  void everyGuardSaysWhatToDoWhyAndTheUsualCaution() {
+    for (LiveGuard.Kind kind : LiveGuard.Kind.values()) {
+      assertThat(kind.says()).isNotBlank();
+      assertThat(kind.doThis()).isNotBlank();
+      assertThat(kind.cause()).isNotBlank();
+      assertThat(kind.caution()).isNotBlank();
+    }
+  }
+}

@@ -67,7 +67,8 @@ public final class Gylebook implements Callable<Integer> {
 
   /// Starts the program.
   public static void main(String[] words) {
-    int code = commandLine(Surroundings.ofThisProcess()).execute(words);
+    Surroundings here = Surroundings.ofThisProcess();
+    int code = words.length == 0 ? new Gylebook(here).begin() : commandLine(here).execute(words);
     // A server that runs on gives no code back before it is ended.
     System.exit(code);
   }
@@ -88,6 +89,16 @@ public final class Gylebook implements Callable<Integer> {
         new WriteCommand(shelf, new WrittenForms()),
         new RehearseCommand(shelf, System.in),
         new WarmUp());
+  }
+
+  /// The everyday start has no words to understand; it is spared the third of a second that the
+  /// reader of the command line takes to load.
+  private int begin() {
+    PrintWriter out = new PrintWriter(System.out, true, System.out.charset());
+    PrintWriter err = new PrintWriter(System.err, true, System.err.charset());
+    Settings.Opening closed = new Settings.Opening(false, Set.of());
+    Path file = Settings.usualBook(surroundings);
+    return Serve.run(new Settings(file, port, open, closed), out, err);
   }
 
   @Override

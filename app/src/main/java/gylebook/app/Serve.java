@@ -12,6 +12,7 @@ import gylebook.store.DiskJournal;
 import gylebook.web.Desk;
 import gylebook.web.PageServer;
 import gylebook.web.Papers;
+import gylebook.web.PortTaken;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -39,6 +40,10 @@ final class Serve {
         serve(PageServer.start(settings.port(), clerk, wallet, wiring, gate), settings, gate, out);
       }
       return 0;
+    } catch (PortTaken taken) {
+      err.println(taken.getMessage());
+      err.flush();
+      return 1;
     } catch (JournalUnavailable failure) {
       err.println(failure.getMessage());
       err.flush();
@@ -54,6 +59,10 @@ final class Serve {
     }
     out.println("The book is " + settings.book() + ". End it with Ctrl-C.");
     out.flush();
+    if (settings.open() && !OnScreen.show(server.address())) {
+      out.println("No browser could be opened from here; open that address in one.");
+      out.flush();
+    }
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "ended"));
     try {

@@ -4,6 +4,7 @@ import gylebook.gate.Gate;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -68,6 +69,7 @@ public final class PageServer {
   /// Starts on the loopback.
   ///
   /// @param port where; 0 takes any free port
+  /// @throws PortTaken when something else listens there
   public static PageServer start(int port, Desk desk, Papers papers, Instruments instruments) {
     return start(port, desk, papers, instruments, Gate.closed());
   }
@@ -75,14 +77,21 @@ public final class PageServer {
   /// Starts on the loopback, and on the home network too where the gate is open.
   ///
   /// @param port where; 0 takes any free port
+  /// @throws PortTaken when something else listens there
   public static PageServer start(
       int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
-    QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+    // A start that fails is told by whoever asked for it, in words.
+    QUIET.forEach(logger -> logger.setLevel(Level.OFF));
     PageServer server = new PageServer(desk, papers, instruments, gate);
-    if (gate.isOpen()) {
-      server.javalin.start(port);
-    } else {
-      server.javalin.start(LOOPBACK, port);
+    try {
+      if (gate.isOpen()) {
+        server.javalin.start(port);
+      } else {
+        server.javalin.start(LOOPBACK, port);
+      }
+      QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+    } catch (JavalinBindException taken) {
+      throw new PortTaken(port, taken);
     }
     return server;
   }

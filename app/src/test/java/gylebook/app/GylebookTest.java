@@ -6,12 +6,17 @@ import gylebook.testing.Checkout;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
 final class GylebookTest {
@@ -35,6 +40,34 @@ final class GylebookTest {
 
     assertThat(line.execute("--port", "70000")).isEqualTo(CommandLine.ExitCode.USAGE);
     assertThat(err.toString()).contains("70000", "65535");
+  }
+
+  @Test
+  void aPortThatIsTakenIsSaidInASentenceThatNamesTheWayOut(@TempDir Path folder)
+      throws IOException {
+    StringWriter err = new StringWriter();
+    try (ServerSocket other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      Path book = folder.resolve("book.sqlite");
+      int code =
+          Serve.run(
+              new Settings(book, other.getLocalPort(), false, new Settings.Opening(false, Set.of())),
+              new PrintWriter(new StringWriter()),
+              new PrintWriter(err, true));
+
+      assertThat(code).isEqualTo(1);
+      assertThat(err.toString())
+          .contains("Port " + other.getLocalPort(), "already runs", "--port ")
+          .doesNotContain("Exception");
+    }
+  }
+
+  @Test
+  void eachSystemHasItsOwnWordToOpenAnAddress() {
+    String address = "http://127.0.0.1:8484/";
+    assertThat(OnScreen.words("Linux", address)).containsExactly("xdg-open", address);
+    assertThat(OnScreen.words("Mac OS X", address)).containsExactly("open", address);
+    assertThat(OnScreen.words("Windows 11", address)).endsWith(address).hasSize(3);
+    assertThat(OnScreen.run(List.of("no-such-program-anywhere", address))).isFalse();
   }
 
   @Test

@@ -51,7 +51,7 @@ final class ForeignBrew {
     }
     Recipe brewed = freed(recipe, there, lengthL);
     Rig rig = rig(there.preBoilL().orElse(USUAL_PRE_BOIL_RATIO * lengthL), lengthL);
-    Outcomes out = new Solver(brewed, rig, lengthL, 0).found().out();
+    Outcomes out = new Solver(brewed, rig, lengthL, 0, Lean.NONE).found().out();
     for (int round = 0; round < MOST_ROUNDS && there.brewhouseFrac().isPresent(); round++) {
       double wantedFrac = there.brewhouseFrac().getAsDouble();
       double gotFrac = out.at(Outcome.BREWHOUSE);
@@ -59,7 +59,7 @@ final class ForeignBrew {
         break;
       }
       rig = letting(rig, rig.working().mashFrac().value() * wantedFrac / gotFrac);
-      out = new Solver(brewed, rig, lengthL, 0).found().out();
+      out = new Solver(brewed, rig, lengthL, 0, Lean.NONE).found().out();
     }
     return out.at(Outcome.GAVE_UP) > 0 ? Optional.empty() : Optional.of(out);
   }

@@ -77,20 +77,25 @@ public final class Planner {
 
   private Planned planned() {
     double lengthL = recipe.aim().lengthL().inside();
-    Solver.Found found = solved(lengthL);
+    Solver.Found found = solved(lengthL, Lean.NONE);
     Optional<Limits.Bound> bound = Limits.of(recipe, rig, found);
     if (bound.isEmpty()) {
-      return new Planned.Feasible(planFor(found));
+      return new Planned.Feasible(planFor(aimed(lengthL, found)));
     }
-    Optional<Plan> nearest =
-        bound.get().less() ? nearest(lengthL).map(this::planFor) : Optional.empty();
+    Optional<Plan> nearest = bound.get().less() ? nearest(lengthL) : Optional.empty();
     return new Planned.Impossible(
         bound.get().key(), bound.get().says(), bound.get().maybe(), nearest);
   }
 
+  /// Aims the middle of the days in place of the day without luck, where that still fits.
+  private Solver.Found aimed(double lengthL, Solver.Found found) {
+    Solver.Found aimed = solved(lengthL, Lean.of(found.day(), seed, stop));
+    return Limits.of(recipe, rig, aimed).isEmpty() ? aimed : found;
+  }
+
   /// Solves; when the mash stands too high, liquor is held back for after the bag.
-  private Solver.Found solved(double lengthL) {
-    Solver.Found found = new Solver(recipe, rig, lengthL, 0).found();
+  private Solver.Found solved(double lengthL, Lean lean) {
+    Solver.Found found = new Solver(recipe, rig, lengthL, 0, lean).found();
     double topUpL = 0;
     for (int i = 0; i < 6 && Limits.overL(rig, found) > 0.01; i++) {
       double grainKg = grainKg(found.day());
@@ -101,7 +106,7 @@ public final class Planner {
         break;
       }
       topUpL += moreL;
-      found = new Solver(recipe, rig, lengthL, topUpL).found();
+      found = new Solver(recipe, rig, lengthL, topUpL, lean).found();
     }
     return found;
   }
@@ -115,19 +120,19 @@ public final class Planner {
     return gristKg * day.settings().gristFactor();
   }
 
-  /// The largest length that can be brewed.
-  private Optional<Solver.Found> nearest(double lengthL) {
+  /// The plan of the largest length that can be brewed.
+  private Optional<Plan> nearest(double lengthL) {
     // However much is asked, what fits is looked for from a quarter of the kettle up.
     double quarterFrac = rig.kettle().brimL() / 4 / lengthL;
     double lowFrac = Math.min(SMALLEST_FRAC, quarterFrac);
     double highFrac = 1;
-    Solver.Found best = solved(lowFrac * lengthL);
+    Solver.Found best = solved(lowFrac * lengthL, Lean.NONE);
     if (Limits.of(recipe, rig, best).isPresent()) {
       return Optional.empty();
     }
     for (int i = 0; i < HALVINGS; i++) {
       double midFrac = (lowFrac + highFrac) / 2;
-      Solver.Found tried = solved(midFrac * lengthL);
+      Solver.Found tried = solved(midFrac * lengthL, Lean.NONE);
       if (Limits.of(recipe, rig, tried).isEmpty()) {
         best = tried;
         lowFrac = midFrac;
@@ -135,7 +140,7 @@ public final class Planner {
         highFrac = midFrac;
       }
     }
-    return Optional.of(best);
+    return Optional.of(planFor(aimed(lowFrac * lengthL, best)));
   }
 
   private Plan planFor(Solver.Found found) {

@@ -9,7 +9,10 @@ import gylebook.simulate.Settings;
 import gylebook.units.Entered;
 import java.util.Optional;
 
-/// Finds the settings that reach the wanted beer on the day without luck.
+/// Finds the settings that bring the middle of the days to come to the wanted beer.
+///
+/// What it simulates is the day without luck, again and again; the [Lean] of the days against that
+/// one is added to what comes out of it.
 ///
 /// Each setting mostly moves one figure: liquor the litres, strike the temperature after dough-in,
 /// the set point what the grain holds, the grist the strength, the hops the bitterness, the duty
@@ -30,14 +33,16 @@ final class Solver {
   private final Rig rig;
   private final double lengthL;
   private final double topUpL;
+  private final Lean lean;
   private Settings settings;
   private Outcomes out;
 
-  Solver(Recipe recipe, Rig rig, double lengthL, double topUpL) {
+  Solver(Recipe recipe, Rig rig, double lengthL, double topUpL, Lean lean) {
     this.recipe = recipe;
     this.rig = rig;
     this.lengthL = lengthL;
     this.topUpL = topUpL;
+    this.lean = lean;
     this.settings = firstGuess();
     this.out = Outcomes.of(new BrewDay(recipe, rig, settings));
   }
@@ -78,10 +83,10 @@ final class Solver {
 
   private Settings better() {
     boolean keg = recipe.aim().into() == Aim.Into.KEG;
-    double missL = lengthL - out.at(keg ? Outcome.KEG : Outcome.FERMENTER);
+    double missL = lengthL - lean.middle(out, keg ? Outcome.KEG : Outcome.FERMENTER);
     double liquorL = Math.max(1, settings.liquorL() + missL);
-    double strikeC = settings.strikeC() + heldK(firstRestC() - out.at(Outcome.DOUGH_IN));
-    double offsetK = settings.mashOffsetK() + heldK(firstRestC() - out.at(Outcome.GRAIN_HELD));
+    double strikeC = settings.strikeC() + heldK(firstRestC() - lean.middle(out, Outcome.DOUGH_IN));
+    double offsetK = settings.mashOffsetK() + heldK(firstRestC() - lean.middle(out, Outcome.GRAIN_HELD));
     return new Settings(
         liquorL,
         Math.clamp(strikeC, 20, 99),
@@ -102,7 +107,7 @@ final class Solver {
         .strengthPlato()
         .map(
             wanted -> {
-              double gotPlato = out.at(Outcome.STRENGTH);
+              double gotPlato = lean.middle(out, Outcome.STRENGTH);
               double wantedPlato = wanted.inside();
               double odds =
                   wantedPlato / (100 - wantedPlato) * ((100 - gotPlato) / Math.max(0.1, gotPlato));
@@ -118,7 +123,7 @@ final class Solver {
         .filter(_ -> out.at(Outcome.ISO_IN_BEER) > 0)
         .map(
             wanted -> {
-              double missMgPerL = wanted.inside() - out.at(Outcome.BITTERNESS);
+              double missMgPerL = wanted.inside() - lean.middle(out, Outcome.BITTERNESS);
               double ratio = 1 + missMgPerL / out.at(Outcome.ISO_IN_BEER);
               return settings.hopFactor() * Math.clamp(ratio, 0.2, 5);
             })
@@ -129,7 +134,7 @@ final class Solver {
     if (recipe.boil().dutyFrac().isPresent()) {
       return recipe.boil().dutyFrac().get().inside();
     }
-    double missLPerHr = wantedLPerHr(recipe, lengthL) - out.at(Outcome.BOIL_OFF_RATE);
+    double missLPerHr = wantedLPerHr(recipe, lengthL) - lean.middle(out, Outcome.BOIL_OFF_RATE);
     double missLPerSec = missLPerHr / SEC_PER_HR;
     double powerW = rig.element().plateW().value();
     double dutyFrac = settings.boilDutyFrac() + missLPerSec * LATENT_J_PER_L / powerW;

@@ -68,17 +68,30 @@ class PlannerTest {
   }
 
   private static void assertReached(Recipe recipe, Rig rig) {
-    Plan plan = feasible(recipe, rig);
-    Outcomes out = Outcomes.of(new BrewDay(recipe, rig, plan.settings()));
+    Forecast forecast = feasible(recipe, rig).forecast();
     Aim aim = recipe.aim();
-    assertThat(out.at(Outcome.FERMENTER)).isCloseTo(aim.lengthL().inside(), within(0.02));
-    assertThat(out.at(Outcome.STRENGTH))
-        .isCloseTo(aim.strengthPlato().orElseThrow().inside(), within(0.02));
-    assertThat(out.at(Outcome.BITTERNESS))
-        .isCloseTo(aim.bitternessMgPerL().orElseThrow().inside(), within(0.1));
+    assertThat(band(forecast, Outcome.FERMENTER).middle())
+        .as("the middle of the days, not the day without luck")
+        .isCloseTo(aim.lengthL().inside(), within(0.1));
+    assertThat(band(forecast, Outcome.STRENGTH).middle())
+        .isCloseTo(aim.strengthPlato().orElseThrow().inside(), within(0.05));
+    assertThat(band(forecast, Outcome.BITTERNESS).middle())
+        .isCloseTo(aim.bitternessMgPerL().orElseThrow().inside(), within(1.0));
     double restC = recipe.rests().getFirst().targetC().inside();
-    assertThat(out.at(Outcome.GRAIN_HELD)).isCloseTo(restC, within(0.05));
-    assertThat(out.at(Outcome.DOUGH_IN)).isCloseTo(restC, within(0.05));
+    assertThat(band(forecast, Outcome.GRAIN_HELD).middle()).isCloseTo(restC, within(0.1));
+    assertThat(band(forecast, Outcome.DOUGH_IN).middle()).isCloseTo(restC, within(0.15));
+  }
+
+  private static Band band(Forecast forecast, Outcome outcome) {
+    return forecast.figure(outcome.key()).orElseThrow().band();
+  }
+
+  @Test
+  void whatIsSetDoesNotDependOnHowManyDaysAreShown() {
+    Recipe recipe = Demo.copperBitter();
+    Planned few = Planner.plan(recipe, DemoRigs.household(), 1, 20, () -> false, _ -> {});
+    assertThat(((Planned.Feasible) few).plan().settings())
+        .isEqualTo(feasible(recipe, DemoRigs.household()).settings());
   }
 
   @Test

@@ -50,7 +50,8 @@ final class GylebookTest {
       Path book = folder.resolve("book.sqlite");
       int code =
           Serve.run(
-              new Settings(book, other.getLocalPort(), false, new Settings.Opening(false, Set.of())),
+              new Settings(
+                  book, other.getLocalPort(), false, new Settings.Opening(false, Set.of())),
               new PrintWriter(new StringWriter()),
               new PrintWriter(err, true));
 

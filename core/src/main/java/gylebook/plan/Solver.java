@@ -86,7 +86,8 @@ final class Solver {
     double missL = lengthL - lean.middle(out, keg ? Outcome.KEG : Outcome.FERMENTER);
     double liquorL = Math.max(1, settings.liquorL() + missL);
     double strikeC = settings.strikeC() + heldK(firstRestC() - lean.middle(out, Outcome.DOUGH_IN));
-    double offsetK = settings.mashOffsetK() + heldK(firstRestC() - lean.middle(out, Outcome.GRAIN_HELD));
+    double offsetK =
+        settings.mashOffsetK() + heldK(firstRestC() - lean.middle(out, Outcome.GRAIN_HELD));
     return new Settings(
         liquorL,
         Math.clamp(strikeC, 20, 99),

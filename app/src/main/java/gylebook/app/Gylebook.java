@@ -54,6 +54,14 @@ public final class Gylebook implements Callable<Integer> {
   private @Nullable String openTo;
 
   @Option(
+      names = "--tls",
+      description = {
+        "With --open-to home: encrypt what goes to other screens, with a certificate of your own",
+        "home's making. The page 'Other screens' says how a tablet comes to trust it."
+      })
+  private boolean tls;
+
+  @Option(
       names = "--known-as",
       paramLabel = "NAME",
       description = "A name of this machine on your home network, where it has one of your own.")
@@ -96,7 +104,7 @@ public final class Gylebook implements Callable<Integer> {
   private int begin() {
     PrintWriter out = new PrintWriter(System.out, true, System.out.charset());
     PrintWriter err = new PrintWriter(System.err, true, System.err.charset());
-    Settings.Opening closed = new Settings.Opening(false, Set.of());
+    Settings.Opening closed = new Settings.Opening(false, false, Set.of());
     Path file = Settings.usualBook(surroundings);
     return Serve.run(new Settings(file, port, open, closed), out, err);
   }
@@ -111,7 +119,20 @@ public final class Gylebook implements Callable<Integer> {
     if (openTo != null && !openTo.equals("home")) {
       throw new ParameterException(line, "--open-to is '" + openTo + "'; it can only be 'home'.");
     }
-    Settings.Opening opening = new Settings.Opening(openTo != null, Set.copyOf(knownAs));
+    if (tls && openTo == null) {
+      throw new ParameterException(
+          line, "--tls is for screens of the home network: say --open-to home as well.");
+    }
+    if (tls && port == 65_535) {
+      throw new ParameterException(
+          line, "--port is 65535; with --tls the next one is needed too, so at most 65534.");
+    }
+    for (String name : knownAs) {
+      if (!name.matches("[A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?")) {
+        throw new ParameterException(line, "--known-as is '" + name + "'; that is no name.");
+      }
+    }
+    Settings.Opening opening = new Settings.Opening(openTo != null, tls, Set.copyOf(knownAs));
     PrintWriter out = line.getOut();
     Path file = book == null ? Settings.usualBook(surroundings) : book;
     return Serve.run(new Settings(file, port, open, opening), out, line.getErr());

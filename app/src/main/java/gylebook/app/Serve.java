@@ -13,6 +13,7 @@ import gylebook.web.Desk;
 import gylebook.web.PageServer;
 import gylebook.web.Papers;
 import gylebook.web.PortTaken;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -44,6 +45,10 @@ final class Serve {
       err.println(taken.getMessage());
       err.flush();
       return 1;
+    } catch (IOException failure) {
+      err.println("The program cannot be opened to the home network: " + failure.getMessage());
+      err.flush();
+      return 1;
     } catch (JournalUnavailable failure) {
       err.println(failure.getMessage());
       err.flush();
@@ -62,6 +67,9 @@ final class Serve {
     if (settings.open() && !OnScreen.show(server.address())) {
       out.println("No browser could be opened from here; open that address in one.");
       out.flush();
+    }
+    if (gate.authority().isPresent()) {
+      HomeGate.renewing(server, out);
     }
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "ended"));

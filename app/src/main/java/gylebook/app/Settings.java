@@ -13,8 +13,9 @@ record Settings(Path book, int port, boolean open, Opening opening) {
   /// To whom else the page is served.
   ///
   /// @param home whether screens of the home network may be let in
+  /// @param encrypted whether they come by encrypted lines only
   /// @param knownAs further names of this machine there
-  record Opening(boolean home, Set<String> knownAs) {
+  record Opening(boolean home, boolean encrypted, Set<String> knownAs) {
     /// Keeps its own copy.
     Opening {
       knownAs = Set.copyOf(knownAs);

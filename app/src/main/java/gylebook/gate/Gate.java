@@ -21,9 +21,13 @@ public final class Gate {
 
   /// What there is when it is open to the home network.
   ///
-  /// @param encrypted whether only encrypted lines count
+  /// @param authority where only encrypted lines count: who vouches for this machine
   private record Opened(
-      Supplier<Home> home, Codes codes, Screens screens, Pace pace, boolean encrypted) {}
+      Supplier<Home> home,
+      Codes codes,
+      Screens screens,
+      Pace pace,
+      Optional<HomeAuthority> authority) {}
 
   private Gate(Optional<Opened> opened) {
     this.opened = opened;
@@ -38,10 +42,14 @@ public final class Gate {
   ///
   /// @param home what the machine is called there, now
   /// @param nanos time that only ever goes on
-  /// @param encrypted whether only encrypted lines count
+  /// @param authority where only encrypted lines are to count: who vouches for this machine
   public static Gate open(
-      Supplier<Home> home, Codes codes, Screens screens, LongSupplier nanos, boolean encrypted) {
-    return new Gate(Optional.of(new Opened(home, codes, screens, new Pace(nanos), encrypted)));
+      Supplier<Home> home,
+      Codes codes,
+      Screens screens,
+      LongSupplier nanos,
+      Optional<HomeAuthority> authority) {
+    return new Gate(Optional.of(new Opened(home, codes, screens, new Pace(nanos), authority)));
   }
 
   /// Whether anybody else may come in at all.
@@ -49,9 +57,9 @@ public final class Gate {
     return opened.isPresent();
   }
 
-  /// Whether others come by encrypted lines only.
-  public boolean isEncrypted() {
-    return opened.filter(Opened::encrypted).isPresent();
+  /// Where others come by encrypted lines only: who vouches for this machine.
+  public Optional<HomeAuthority> authority() {
+    return opened.flatMap(Opened::authority);
   }
 
   /// The codes that let screens in.
@@ -91,7 +99,7 @@ public final class Gate {
     }
     // A board seldom speaks TLS; its token opens nothing else.
     boolean plain = caller.errand() == Caller.Errand.OPEN || caller.errand() == READING;
-    if (open.encrypted() && !caller.secure() && !plain) {
+    if (open.authority().isPresent() && !caller.secure() && !plain) {
       return new Let.Unencrypted("On the home network this program answers by https only.");
     }
     return switch (caller.errand()) {

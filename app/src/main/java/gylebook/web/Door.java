@@ -40,6 +40,10 @@ final class Door {
           Errand.OPEN,
           "/icon.svg",
           Errand.OPEN,
+          ScreenRoutes.CERTIFICATE,
+          Errand.OPEN,
+          ScreenRoutes.CERTIFICATE_FILE,
+          Errand.OPEN,
           "/screens.js",
           Errand.DOORSTEP,
           "/page.js",
@@ -74,8 +78,10 @@ final class Door {
         fromThisPageOnly(context, errand);
       }
       case Let.Doorstep _ -> fromThisPageOnly(context, errand);
-      case Let.Stranger(String says) -> stranger(context, says);
-      case Let.Unencrypted(String says) -> refuse(context, HttpStatus.FORBIDDEN, says);
+      case Let.Stranger(String says) ->
+          outside(context, HttpStatus.UNAUTHORIZED, says, ScreenPage.stranger(says));
+      case Let.Unencrypted(String says) ->
+          outside(context, HttpStatus.FORBIDDEN, says, ScreenPage.unencrypted(says));
       case Let.Pause(String says, long sec) -> {
         context.header("Retry-After", Long.toString(sec));
         refuse(context, HttpStatus.TOO_MANY_REQUESTS, says);
@@ -155,14 +161,12 @@ final class Door {
     return site.equals("same-origin") || site.equals("none") || link;
   }
 
-  private static void stranger(Context context, String says) {
-    context.status(HttpStatus.UNAUTHORIZED);
+  /// A person gets a page that leads on, a program a sentence.
+  private static void outside(Context context, HttpStatus status, String says, String page) {
+    refuse(context, status, says);
     if (Optional.ofNullable(context.header("Accept")).orElse("").contains("text/html")) {
-      context.html(ScreenPage.stranger(says));
-    } else {
-      context.result(says);
+      context.html(page);
     }
-    context.skipRemainingHandlers();
   }
 
   private static void refuse(Context context, HttpStatus status, String says) {

@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -26,8 +27,10 @@ public final class PageServer {
       List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
 
   private final Javalin javalin;
+  private final Optional<EncryptedLine> encrypted;
 
-  private PageServer(Desk desk, Papers papers, Instruments instruments, Gate gate) {
+  private PageServer(int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
+    this.encrypted = gate.authority().map(EncryptedLine::new);
     Streams streams =
         new Streams(id -> gate.screens().filter(screens -> screens.isIn(id)).isPresent());
     gate.screens().ifPresent(screens -> screens.onOut(streams::end));
@@ -42,6 +45,7 @@ public final class PageServer {
             config -> {
               config.startup.showJavalinBanner = false;
               config.http.maxRequestSize = MOST_BYTES;
+              encrypted.ifPresent(line -> line.lay(config.jetty, port));
               config.routes.before(door::guard);
               gyles.register(config.routes);
               kettle.register(config.routes);
@@ -50,7 +54,7 @@ public final class PageServer {
               wired.register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
               new PracticeRoutes(instruments.practice(), this::address).register(config.routes);
-              new ScreenRoutes(gate, this::port).register(config.routes);
+              new ScreenRoutes(gate, this::port, this::outsidePort).register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(
                   "/icon.svg", context -> resource(context, "icon.svg", "image/svg+xml"));
@@ -76,13 +80,13 @@ public final class PageServer {
 
   /// Starts on the loopback, and on the home network too where the gate is open.
   ///
-  /// @param port where; 0 takes any free port
+  /// @param port where; 0 takes any free port. Encrypted lines have the next port
   /// @throws PortTaken when something else listens there
   public static PageServer start(
       int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
     // A start that fails is told by whoever asked for it, in words.
     QUIET.forEach(logger -> logger.setLevel(Level.OFF));
-    PageServer server = new PageServer(desk, papers, instruments, gate);
+    PageServer server = new PageServer(port, desk, papers, instruments, gate);
     try {
       if (gate.isOpen()) {
         server.javalin.start(port);
@@ -99,6 +103,18 @@ public final class PageServer {
   /// Where it is for this machine.
   public String address() {
     return "http://" + LOOPBACK + ":" + javalin.port() + "/";
+  }
+
+  /// The port that others reach the page at: that of the encrypted lines where there are such.
+  public int outsidePort() {
+    return encrypted.map(EncryptedLine::port).orElseGet(this::port);
+  }
+
+  /// Looks whether the certificate is to be renewed, and shows the new one from then on.
+  public void renew() throws IOException {
+    if (encrypted.isPresent()) {
+      encrypted.get().renew();
+    }
   }
 
   /// At which port.

@@ -9,6 +9,11 @@ import java.util.List;
 final class ScreenPage {
   private static final String BACK = "<p class=\"back\"><a href=\"/\">All gyles</a></p>";
 
+  /// What is to be known where lines are not encrypted.
+  static final String READABLE =
+      "<p class=\"caution\">What is sent can be read by whoever is on your network. Started with"
+          + " <code>--tls</code> as well, the program encrypts it.</p>";
+
   private ScreenPage() {}
 
   /// When the program serves this machine alone.
@@ -24,18 +29,22 @@ final class ScreenPage {
   }
 
   /// When it is open to the home network.
-  static String open(String list, List<String> addresses) {
+  ///
+  /// @param first what is to be done or known before
+  /// @param isAlone whether the machine is on no network now
+  static String open(String first, String list, boolean isAlone) {
     StringBuilder html = new StringBuilder(BACK);
     html.append("<h1>Other screens</h1><p>The program is open to your home network. A screen there")
         .append(" sees nothing before it is let in here, with a code that works once and for five")
         .append(" minutes. It can then do what this one can, except let others in and tie")
         .append(" instruments.</p><p id=\"state\" role=\"status\"></p>")
+        .append(first)
         .append("<p><button type=\"button\" id=\"invite\">Let a screen in</button></p>")
         .append("<div id=\"invitation\" aria-live=\"polite\"></div>")
         .append("<section><h2>Screens that are in</h2><div id=\"screens\">")
         .append(list)
         .append("</div></section>");
-    if (addresses.isEmpty()) {
+    if (isAlone) {
       html.append("<p>This machine is on no home network now.</p>");
     }
     return scripted("Other screens", html.toString());
@@ -105,6 +114,15 @@ final class ScreenPage {
             "Not let in",
             "<h1>Not let in</h1><p>%s</p><p><a href=\"%s\">Come in with a code</a></p>"
                 .formatted(Html.escaped(says), ScreenRoutes.COME_IN))
+        .replace("<script type=\"module\" src=\"/page.js\"></script>", "");
+  }
+
+  /// For a screen that came by the open way where lines are encrypted.
+  static String unencrypted(String says) {
+    return Html.page(
+            "By https only",
+            "<h1>By https only</h1><p>%s</p><p><a href=\"%s\">How this screen comes to trust it</a></p>"
+                .formatted(Html.escaped(says), ScreenRoutes.CERTIFICATE))
         .replace("<script type=\"module\" src=\"/page.js\"></script>", "");
   }
 

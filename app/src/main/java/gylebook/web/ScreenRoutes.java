@@ -3,10 +3,12 @@ package gylebook.web;
 import gylebook.gate.Codes;
 import gylebook.gate.Gate;
 import gylebook.gate.Home;
+import gylebook.gate.HomeAuthority;
 import gylebook.gate.Screens;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.security.cert.CertificateEncodingException;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
@@ -22,18 +24,26 @@ final class ScreenRoutes {
   /// Where it tries its code.
   static final String CODE = "/api/come-in";
 
+  /// How the home's own certificate is put on a tablet, and that certificate.
+  static final String CERTIFICATE = "/home-certificate";
+
+  static final String CERTIFICATE_FILE = "/home-certificate.crt";
+
   private static final int BODY_MOST = 2_000;
 
   /// As long as browsers keep a cookie at most.
   private static final Duration KEPT = Duration.ofDays(400);
 
   private final Gate gate;
-  private final IntSupplier port;
+  private final IntSupplier plainPort;
+  private final IntSupplier outsidePort;
 
-  /// @param port where others reach the page
-  ScreenRoutes(Gate gate, IntSupplier port) {
+  /// @param plainPort where lines are not encrypted
+  /// @param outsidePort where others reach the page
+  ScreenRoutes(Gate gate, IntSupplier plainPort, IntSupplier outsidePort) {
     this.gate = gate;
-    this.port = port;
+    this.plainPort = plainPort;
+    this.outsidePort = outsidePort;
   }
 
   void register(RoutesConfig routes) {
@@ -45,12 +55,49 @@ final class ScreenRoutes {
     routes.post("/api/screens/out", Door.ownOnly(this::out));
     routes.get(COME_IN, context -> context.html(ScreenPage.comeIn()));
     routes.post(CODE, this::comeIn);
+    gate.authority()
+        .ifPresent(
+            authority -> {
+              routes.get(
+                  CERTIFICATE,
+                  context ->
+                      context.html(
+                          CertificatePage.html(authority, host(context), outsidePort.getAsInt())));
+              routes.get(CERTIFICATE_FILE, context -> certificate(context, authority));
+            });
   }
 
   private String page() {
-    return gate.screens()
-        .map(screens -> ScreenPage.open(ScreenPage.list(screens.all()), addresses()))
-        .orElseGet(ScreenPage::closed);
+    Optional<Screens> screens = gate.screens();
+    if (screens.isEmpty()) {
+      return ScreenPage.closed();
+    }
+    String first =
+        gate.authority()
+            .map(
+                authority ->
+                    CertificatePage.first(
+                        authority,
+                        addresses("http", plainPort).stream()
+                            .map(address -> address + CERTIFICATE)
+                            .findFirst()))
+            .orElse(ScreenPage.READABLE);
+    return ScreenPage.open(first, ScreenPage.list(screens.get().all()), addresses().isEmpty());
+  }
+
+  /// As the caller calls this machine; the door has looked at it.
+  private static String host(Context context) {
+    return Optional.ofNullable(context.header("Host")).orElse("").replaceFirst(":[0-9]+$", "");
+  }
+
+  private static void certificate(Context context, HomeAuthority authority) {
+    try {
+      context.contentType("application/x-x509-ca-cert");
+      context.header("Content-Disposition", "attachment; filename=\"gylebook-home.crt\"");
+      context.result(authority.certificate().getEncoded());
+    } catch (CertificateEncodingException failure) {
+      throw new IllegalStateException("the home certificate", failure);
+    }
   }
 
   private Map<String, Object> standing() {
@@ -62,11 +109,15 @@ final class ScreenRoutes {
 
   /// The addresses others reach the page by, the likeliest first.
   private List<String> addresses() {
+    return addresses(gate.authority().isPresent() ? "https" : "http", outsidePort);
+  }
+
+  private List<String> addresses(String how, IntSupplier port) {
     return gate.home().stream()
         .flatMap(home -> home.addresses().stream())
         .map(Home.Place::host)
         .distinct()
-        .map(host -> (gate.isEncrypted() ? "https://" : "http://") + host + ":" + port.getAsInt())
+        .map(host -> how + "://" + host + ":" + port.getAsInt())
         .toList();
   }
 

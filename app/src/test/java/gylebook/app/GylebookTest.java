@@ -51,7 +51,7 @@ final class GylebookTest {
       int code =
           Serve.run(
               new Settings(
-                  book, other.getLocalPort(), false, new Settings.Opening(false, Set.of())),
+                  book, other.getLocalPort(), false, new Settings.Opening(false, false, Set.of())),
               new PrintWriter(new StringWriter()),
               new PrintWriter(err, true));
 
@@ -59,6 +59,22 @@ final class GylebookTest {
       assertThat(err.toString())
           .contains("Port " + other.getLocalPort(), "already runs", "--port ")
           .doesNotContain("Exception");
+    }
+  }
+
+  @Test
+  void whatCannotBeOpenedIsRefusedBeforeAnythingIs() {
+    for (List<String> words :
+        List.of(
+            List.of("--open-to", "everybody"),
+            List.of("--tls"),
+            List.of("--open-to", "home", "--known-as", "a b"))) {
+      StringWriter err = new StringWriter();
+      CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+      line.setErr(new PrintWriter(err, true));
+
+      assertThat(line.execute(words.toArray(String[]::new))).isEqualTo(CommandLine.ExitCode.USAGE);
+      assertThat(err.toString()).contains(words.getLast());
     }
   }
 

@@ -81,7 +81,8 @@ class OtherScreensStoryTest {
             List.of(new Home.Place(InetAddress.ofLiteral("192.0.2.40"), 24)));
     Ticking clock = new Ticking();
     Gate gate =
-        Gate.open(() -> home, new Codes(clock.nanos(), chance), screens, clock.nanos(), false);
+        Gate.open(
+            () -> home, new Codes(clock.nanos(), chance), screens, clock.nanos(), Optional.empty());
     server = PageServer.start(0, clerk, wallet, wiring, gate);
   }
 

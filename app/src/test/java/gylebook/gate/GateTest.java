@@ -3,6 +3,7 @@ package gylebook.gate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.gate.Caller.Errand;
+import java.io.IOException;
 import java.net.InetAddress;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -30,11 +31,12 @@ final class GateTest {
   private Gate encrypted;
 
   @BeforeEach
-  void build() {
+  void build() throws IOException {
     screens = new Screens(new ScreenFile(folder.resolve("screens.json")), clock, chance);
     Codes codes = new Codes(clock.nanos(), chance);
-    open = Gate.open(() -> HOME, codes, screens, clock.nanos(), false);
-    encrypted = Gate.open(() -> HOME, codes, screens, clock.nanos(), true);
+    open = Gate.open(() -> HOME, codes, screens, clock.nanos(), Optional.empty());
+    HomeAuthority authority = HomeAuthority.open(folder, () -> HOME, clock);
+    encrypted = Gate.open(() -> HOME, codes, screens, clock.nanos(), Optional.of(authority));
   }
 
   private String token() {

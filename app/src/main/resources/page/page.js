@@ -108,7 +108,7 @@ function edit(slot) {
   field.setAttribute("aria-describedby", problem.id);
   const done = button("Take it", "submit");
   const leave = button("Leave it", "button");
-  form.append(field, done, leave, problem);
+  form.append(field, done, leave, ...takeOut(slot, field, form), problem);
   slot.hidden = true;
   slot.after(form);
   field.focus();
@@ -155,6 +155,17 @@ function edit(slot) {
       field.focus();
     }
   });
+}
+
+/** A line that can go has a button for it; nobody has to know that nought does the same. */
+function takeOut(slot, field, form) {
+  if (!slot.getAttribute("aria-label").includes("; 0 takes it out")) return [];
+  const out = button("Take it out", "button");
+  out.addEventListener("click", () => {
+    field.value = "0";
+    form.requestSubmit();
+  });
+  return [out];
 }
 
 function control(slot) {

@@ -102,6 +102,24 @@ class BrowserStoryTest {
   }
 
   @Test
+  void aLineOfHopsIsTakenOutByAButtonAndComesBackByUndo() {
+    try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      Locator hops = page.locator(".slot[data-slot^='hops.'][data-slot$='.massG']");
+      assertThat(forecast(page)).isVisible();
+      int before = hops.count();
+      hops.first().click();
+      page.getByText("Take it out").click();
+      assertThat(hops).hasCount(before - 1);
+      page.getByText("Undo").first().click();
+      assertThat(hops).hasCount(before);
+      // A value that cannot go has no such button.
+      page.locator(".slot[data-slot='aim.lengthL']").click();
+      assertThat(page.getByText("Take it out")).hasCount(0);
+    }
+  }
+
+  @Test
   void aValueIsChangedWhereItStandsAndTheForecastFollows() {
     try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
       Page page = opened(context, "gyles/bitter");

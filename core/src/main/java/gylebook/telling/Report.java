@@ -134,6 +134,7 @@ public final class Report {
   private void day(Forecast forecast) {
     heading("The day");
     lines.add("  after    (earliest, latest)  wort      how much       strength   hands");
+    lines.add("             (each holds 9 times in 10)");
     for (Milestone milestone : forecast.milestones()) {
       String hands = milestone.hands() == 2 ? "two pairs" : milestone.hands() == 1 ? "one" : "";
       boolean cast = milestone.key().equals("cast");
@@ -154,7 +155,14 @@ public final class Report {
                   : "-",
               hands));
       lines.add("             " + milestone.says());
+      lines.add("             " + ranges(wortC, litresL, milestone.wortPlato()));
     }
+  }
+
+  /// Where each figure of a milestone lies 9 times in 10.
+  private String ranges(Band wortC, Band litresL, Band wortPlato) {
+    String strength = wortPlato.middle() > 0.05 ? ", " + shown.range("wortPlato", wortPlato) : "";
+    return "(" + shown.range("wortC", wortC) + ", " + shown.range("hotL", litresL) + strength + ")";
   }
 
   private static Band band(Forecast forecast, String key) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.plan.Band;
 import gylebook.plan.Demo;
+import gylebook.plan.Milestone;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.rig.DemoRigs;
@@ -26,6 +27,25 @@ class ReportTest {
             .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
       }
     }
+  }
+
+  @Test
+  void everyMilestoneSaysWhereItsFiguresLieNineTimesInTen() {
+    Planned planned =
+        Planner.plan(Demo.copperBitter(), DemoRigs.household(), 60, 20, () -> false, _ -> {});
+    Milestone boil =
+        ((Planned.Feasible) planned).plan().forecast().milestone("boilReached").orElseThrow();
+    Shown shown = new Shown(ReadingUnits.METRIC);
+
+    assertThat(Report.text(planned, ReadingUnits.METRIC))
+        .contains(
+            "("
+                + shown.range("wortC", boil.wortC())
+                + ", "
+                + shown.range("hotL", boil.hotL())
+                + ", "
+                + shown.range("wortPlato", boil.wortPlato())
+                + ")");
   }
 
   @Test

@@ -8,6 +8,7 @@ const strip = document.getElementById("strip");
 const gyle = kettle.dataset.gyle;
 const WAITING = `waiting-${gyle}`;
 const SLOW_MS = 20_000;
+const HOLD_MS = 1_000;
 let offsetMs = Number(kettle.dataset.now) - Date.now();
 let sending = false;
 let snoozedUntil = 0;
@@ -123,11 +124,100 @@ function show(told) {
     if (open.has(summary.textContent)) summary.parentElement.open = true;
   }
   kettle.dataset.seq = told.seq;
+  hold();
+  ticked();
   times();
   tick();
 }
 
 let later = null;
+
+// ---- one screen is at the kettle, the others watch ----
+
+/** The name this screen gave itself; where nothing can be kept it has one until it is loaded anew. */
+const me = (() => {
+  const made = name();
+  try {
+    const kept = localStorage.getItem("screen") ?? made;
+    localStorage.setItem("screen", kept);
+    return kept;
+  } catch {
+    return made;
+  }
+})();
+
+function called() {
+  const touch = matchMedia("(pointer: coarse)").matches;
+  const small = Math.min(screen.width, screen.height) < 600;
+  return touch || small ? (small ? "a phone" : "a tablet") : "a computer";
+}
+
+function hold() {
+  const holder = kettle.querySelector(".holder")?.dataset.holder ?? "";
+  kettle.classList.toggle("watching", holder !== "" && holder !== me);
+}
+
+const take = () => note({ do: "take", what: me, value: called() });
+
+let holding = 0;
+
+function press(button) {
+  clearTimeout(holding);
+  button.classList.add("holding");
+  say("Keep holding.");
+  holding = setTimeout(() => {
+    button.classList.remove("holding");
+    take();
+  }, HOLD_MS);
+}
+
+function release() {
+  clearTimeout(holding);
+  kettle.querySelector(".holding")?.classList.remove("holding");
+}
+
+document.addEventListener("pointerdown", (event) => {
+  const button = event.target.closest("[data-take]");
+  if (button) press(button);
+});
+for (const end of ["pointerup", "pointercancel", "keyup"]) document.addEventListener(end, release);
+document.addEventListener("keydown", (event) => {
+  const button = event.target.closest("[data-take]");
+  if (button && !event.repeat && (event.key === "Enter" || event.key === " ")) press(button);
+});
+
+// ---- lists to tick off: ticks are kept on this device ----
+
+const TICKS = `ticks-${gyle}`;
+
+function ticks() {
+  try {
+    return new Set(JSON.parse(localStorage.getItem(TICKS) ?? "[]"));
+  } catch {
+    return new Set();
+  }
+}
+
+function ticked() {
+  const kept = ticks();
+  for (const box of kettle.querySelectorAll(".checklist input")) {
+    box.checked = kept.has(box.parentElement.textContent.trim());
+  }
+}
+
+document.addEventListener("change", (event) => {
+  const box = event.target.closest(".checklist input");
+  if (!box) return;
+  const kept = ticks();
+  const item = box.parentElement.textContent.trim();
+  if (box.checked) kept.add(item);
+  else kept.delete(item);
+  try {
+    localStorage.setItem(TICKS, JSON.stringify([...kept]));
+  } catch {
+    // Ticks then last as long as the page.
+  }
+});
 
 /** Somebody turned this screen out on the program's machine. Notes that wait stay on this device. */
 function out() {
@@ -222,13 +312,15 @@ function alarm(key) {
   const words = `Due: ${button?.textContent.replace("Done: ", "") ?? "look at the kettle"}.`;
   if (said === key && now() < snoozedUntil + 120_000) return;
   said = key;
-  snoozedUntil = now();
   aloud(words);
   snoozedUntil = now() + 120_000;
 }
 
 function aloud(words) {
+  snoozedUntil = now() + 120_000;
   say(words, true);
+  // A screen that watches shows the words; the one at the kettle is heard.
+  if (kettle.classList.contains("watching")) return;
   tone();
   if ("speechSynthesis" in window) speechSynthesis.speak(new SpeechSynthesisUtterance(words));
 }
@@ -275,6 +367,8 @@ document.addEventListener("click", async (event) => {
     at.disabled = true;
     if (at.dataset.do === "start") stayAwake();
     await note({ do: at.dataset.do, what: at.dataset.what ?? "", value: at.dataset.value ?? "" });
+    // Whoever starts the day stands at the kettle.
+    if (at.dataset.do === "start") await take();
     at.disabled = false;
   }
 });
@@ -320,6 +414,8 @@ function listen() {
   });
 }
 
+hold();
+ticked();
 times();
 tick();
 line();

@@ -19,6 +19,7 @@ enum EventForm {
   READING_TAKEN("reading-taken", 1, Event.ReadingTaken.class),
   SWITCH_SET("switch-set", 1, Event.SwitchSet.class),
   WORD_SAID("word-said", 1, Event.WordSaid.class),
+  KETTLE_TAKEN("kettle-taken", 1, Event.KettleTaken.class),
   UNDONE("undone", 1, Event.Undone.class);
 
   private final String type;
@@ -58,6 +59,7 @@ enum EventForm {
       case Event.ReadingTaken _ -> READING_TAKEN;
       case Event.SwitchSet _ -> SWITCH_SET;
       case Event.WordSaid _ -> WORD_SAID;
+      case Event.KettleTaken _ -> KETTLE_TAKEN;
       case Event.Undone _ -> UNDONE;
     };
   }

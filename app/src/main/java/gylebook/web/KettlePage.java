@@ -53,13 +53,8 @@ final class KettlePage {
       return "<p>No plan is fixed for the day yet. Go to <a href=\"/gyles/%s\">the gyle</a> and make its forecast the plan of the day.</p>"
           .formatted(Html.escaped(gyle.gyleId()));
     }
-    return "<h2>Before heat</h2><ul class=\"checklist\">"
-        + box("The element is covered by liquor, the valve is closed.")
-        + box("The socket is earthed and behind a residual-current device; the floor is dry.")
-        + box("Hoses are clamped. Nobody small and no animal is near.")
-        + box("Gloves, long sleeves, closed shoes. Cold water within reach for a scald.")
-        + box("This screen makes a sound when something is due:")
-        + "</ul><p><button type=\"button\" data-try-sound>Try the sound</button></p>"
+    return Checklists.heat()
+        + "<p><button type=\"button\" data-try-sound>Try the sound</button></p>"
         + "<p>House wiring and lifting gear are for those who are licensed for them; your local"
         + " code counts, not this page.</p>"
         + "<p>The clock starts when the cold liquor stands in the kettle.</p>"
@@ -72,21 +67,34 @@ final class KettlePage {
         + " kept; what the plan said stands on its page.</p>";
   }
 
-  private static String box(String words) {
-    return "<li><label><input type=\"checkbox\"> " + Html.escaped(words) + "</label></li>";
-  }
-
   /// The day under way.
   String during(Followed day) {
     StringBuilder html = new StringBuilder();
-    html.append(top(day)).append(new LivePlates(shown, began).html(day));
+    html.append(holder()).append(top(day)).append(new LivePlates(shown, began).html(day));
     html.append(numbers(day)).append(next(day)).append(hands(day));
-    html.append(reach(day));
+    html.append(new Checklists(shown, follower.plan()).of(day)).append(reach(day));
     html.append(
         "<section><h2>Put it right</h2><p>Each way is simulated with the same luck as the forecast above.</p><button type=\"button\" data-levers>What could be done now?</button><div id=\"levers\" aria-live=\"polite\"></div></section>");
     html.append(behind.entries(day)).append(behind.witnesses(day));
     html.append(behind.coming(day)).append(behind.notes(day)).append(safe());
     return html.toString();
+  }
+
+  /// Which screen is at the kettle. Every screen gets the same words; each shows its own half.
+  private String holder() {
+    String take = "<button type=\"button\" class=\"take\" data-take>%s</button>";
+    return gyle.atKettle()
+        .map(
+            held ->
+                "<p class=\"holder\" data-holder=\"%s\"><span class=\"mine\">This screen is at the kettle.</span><span class=\"theirs\">At the kettle: %s. This screen watches.</span> <span class=\"theirs\">%s</span></p>"
+                    .formatted(
+                        Html.escaped(held.screen()),
+                        Html.escaped(held.called()),
+                        take.formatted("Hold to take over")))
+        .orElseGet(
+            () ->
+                "<p class=\"holder\" data-holder=\"\">No screen has been taken to the kettle yet. %s</p>"
+                    .formatted(take.formatted("Hold: this one is there")));
   }
 
   private String top(Followed day) {

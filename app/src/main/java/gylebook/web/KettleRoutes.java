@@ -221,6 +221,7 @@ final class KettleRoutes {
       case "start" -> new Asked.Clear(new Command.StartDay());
       case "reach" -> new Asked.Clear(new Command.Reach(what));
       case "switch" -> new Asked.Clear(new Command.Switch(what, value.strip()));
+      case "take" -> new Asked.Clear(new Command.TakeKettle(what, value));
       case "say" -> new Asked.Clear(new Command.Say(what, value));
       case "strike" ->
           what.matches("[0-9]{1,18}")

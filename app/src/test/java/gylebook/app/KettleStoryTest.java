@@ -109,6 +109,45 @@ class KettleStoryTest {
   }
 
   @Test
+  void oneScreenIsAtTheKettleAndAnotherTakesOverByAHeldPressAlone() {
+    try (BrowserContext phone = sized(360, 740);
+        BrowserContext tablet = sized(1080, 810)) {
+      Page first = kettle(phone);
+      Page second = kettle(tablet);
+      first.locator("button.main").click();
+      assertThat(first.locator(".holder .mine")).isVisible();
+      assertThat(second.locator(".holder .theirs").first()).containsText("At the kettle: a phone");
+      assertThat(second.locator(".thumb").first()).isHidden();
+      assertThat(second.locator("form.entry:visible")).hasCount(0);
+
+      // A touch in passing is not meant.
+      second.locator("[data-take]").click();
+      second.locator("[data-take]").dispatchEvent("pointerdown");
+      assertThat(first.locator(".thumb").first()).isHidden();
+      assertThat(second.locator(".thumb").first()).isVisible();
+      assertThat(second.locator(".holder .mine")).isVisible();
+
+      second.reload();
+      assertThat(second.locator(".thumb").first()).isVisible();
+    }
+  }
+
+  @Test
+  void ticksOfAListStayWhenThePageIsToldAnew() {
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      page.locator(".checklist input").first().check();
+      page.reload();
+      assertThat(page.locator(".checklist input").first()).isChecked();
+      assertThat(page.locator(".checklist input").nth(1)).not().isChecked();
+
+      page.locator("button.main").click();
+      page.getByText("Before you walk away").click();
+      assertThat(page.locator(".checks")).containsText("Hands are needed");
+    }
+  }
+
+  @Test
   void whatMakesNoSenseIsSaidWhereItWasTypedAndStaysThere() {
     clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
     try (BrowserContext phone = sized(360, 740)) {

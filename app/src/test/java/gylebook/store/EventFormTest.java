@@ -28,6 +28,7 @@ class EventFormTest {
           new Event.ReadingTaken("hydrometer", "KETTLE", false, "1,041", "63 \u00b0C"),
           new Event.SwitchSet("heater", "40 %"),
           new Event.WordSaid("mishap", "It boiled over"),
+          new Event.KettleTaken("a1b2-c3", "Tablet"),
           new Event.Undone(17));
 
   @Test

@@ -113,6 +113,7 @@ public record Book(
           Command.Note _,
           Command.Switch _,
           Command.Say _,
+          Command.TakeKettle _,
           Command.Strike _ ->
           gyle(gyleId).map(gyle -> DayRules.decide(gyle, command)).orElseGet(() -> unknown(gyleId));
     };

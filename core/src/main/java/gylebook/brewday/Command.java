@@ -77,6 +77,12 @@ public sealed interface Command {
   /// @param words as the brewer said it
   record Say(String kind, String words) implements Command {}
 
+  /// Let a screen be the one at the kettle.
+  ///
+  /// @param screen the name the screen gave itself
+  /// @param called what people call it
+  record TakeKettle(String screen, String called) implements Command {}
+
   /// Strike one entry of the day; it stays in the book, struck through.
   ///
   /// @param seq the entry

@@ -10,6 +10,8 @@ import java.util.Optional;
 final class DayRules {
   private static final List<String> SWITCHES = List.of("heater", "pump", "lid");
 
+  private static final int MOST_NAME = 60;
+
   private DayRules() {}
 
   static Verdict decide(Gyle gyle, Command command) {
@@ -27,6 +29,7 @@ final class DayRules {
           words.isBlank()
               ? new Verdict.Refused("Nothing was said.", "Say in a few words what happened.")
               : Verdict.accept(new Event.WordSaid(kind, words));
+      case Command.TakeKettle(String screen, String called) -> take(gyle, screen, called);
       case Command.Strike(long seq) -> strike(gyle, seq);
       default -> throw new IllegalArgumentException("not a matter of the day: " + command);
     };
@@ -74,6 +77,17 @@ final class DayRules {
         : new Verdict.Refused(
             "There is no place '" + reading.place() + "' in the rig.",
             "The places are kettle, bed, suction and return.");
+  }
+
+  private static Verdict take(Gyle gyle, String screen, String called) {
+    if (!screen.matches("[A-Za-z0-9-]{4,64}") || called.isBlank() || called.length() > MOST_NAME) {
+      return new Verdict.Refused(
+          "This screen has no name that could be told.", "Load the page anew and try again.");
+    }
+    boolean there = gyle.atKettle().filter(held -> held.screen().equals(screen)).isPresent();
+    return there
+        ? new Verdict.Accepted(List.of())
+        : Verdict.accept(new Event.KettleTaken(screen, called.strip()));
   }
 
   private static Verdict set(String what, String state) {

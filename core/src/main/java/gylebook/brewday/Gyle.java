@@ -17,6 +17,7 @@ import java.util.Optional;
 /// @param rigs every rig that stands, oldest first; the last one counts
 /// @param plans the plans of the day, oldest first
 /// @param day everything noted on the day, in the order it was written
+/// @param atKettle the screen at the kettle; empty while none has said so
 public record Gyle(
     String gyleId,
     String name,
@@ -25,7 +26,8 @@ public record Gyle(
     List<Kept> recipes,
     List<Kept> rigs,
     List<FixedPlan> plans,
-    List<DayNote> day) {
+    List<DayNote> day,
+    Optional<AtKettle> atKettle) {
 
   /// Copies the lists.
   public Gyle {
@@ -44,7 +46,8 @@ public record Gyle(
         List.of(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /// The recipe that counts.
@@ -101,7 +104,7 @@ public record Gyle(
   }
 
   Gyle after(Entry entry) {
-    Gyle seen = new Gyle(gyleId, name, invented, entry.seq(), recipes, rigs, plans, day);
+    Gyle seen = new Gyle(gyleId, name, invented, entry.seq(), recipes, rigs, plans, day, atKettle);
     return switch (entry.event()) {
       case Event.GyleOpened _ -> seen;
       case Event.RecipeKept(String document, String because) ->
@@ -114,6 +117,8 @@ public record Gyle(
           seen.withRecipes(without(recipes, undoneSeq))
               .withRigs(without(rigs, undoneSeq))
               .withDay(DayNote.struck(day, undoneSeq));
+      case Event.KettleTaken(String screen, String called) ->
+          seen.held(new AtKettle(screen, called, entry.at()));
       case Event.DayStarted _,
           Event.PointReached _,
           Event.ReadingTaken _,
@@ -128,15 +133,25 @@ public record Gyle(
   }
 
   private Gyle withRecipes(List<Kept> changed) {
-    return new Gyle(gyleId, name, invented, lastSeq, changed, rigs, plans, day);
+    return new Gyle(gyleId, name, invented, lastSeq, changed, rigs, plans, day, atKettle);
   }
 
   private Gyle withRigs(List<Kept> changed) {
-    return new Gyle(gyleId, name, invented, lastSeq, recipes, changed, plans, day);
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, changed, plans, day, atKettle);
   }
 
   private Gyle withDay(List<DayNote> changed) {
-    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, plans, changed);
+    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, plans, changed, atKettle);
+  }
+
+  /// A word that was long on its way does not take the kettle from who came after it.
+  private Gyle held(AtKettle holder) {
+    boolean overtaken = atKettle.filter(held -> held.since().isAfter(holder.since())).isPresent();
+    if (overtaken) {
+      return this;
+    }
+    return new Gyle(
+        gyleId, name, invented, lastSeq, recipes, rigs, plans, day, Optional.of(holder));
   }
 
   private Gyle withPlan(Entry entry, Event.PlanFixed fixed) {
@@ -150,7 +165,8 @@ public record Gyle(
             fixed.seed(),
             fixed.days(),
             fixed.report());
-    return new Gyle(gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan), day);
+    return new Gyle(
+        gyleId, name, invented, lastSeq, recipes, rigs, with(plans, plan), day, atKettle);
   }
 
   private static String document(List<Kept> papers, long seq) {

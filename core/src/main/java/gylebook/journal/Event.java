@@ -83,6 +83,12 @@ public sealed interface Event {
   /// @param words as the brewer said it
   record WordSaid(String kind, String words) implements Event {}
 
+  /// A screen was taken to the kettle: its hands count from now on, the others watch.
+  ///
+  /// @param screen the name the screen gave itself
+  /// @param called what people call it
+  record KettleTaken(String screen, String called) implements Event {}
+
   /// An earlier entry counts no longer. It stays in the book, struck through.
   ///
   /// @param undoneSeq the entry that is struck

@@ -67,6 +67,22 @@ class DayRulesTest {
   }
 
   @Test
+  void theKettleGoesToWhoTookItLastWheneverTheirWordArrived() {
+    begun();
+    say(new Command.TakeKettle("tablet-1", "a tablet"), 10);
+    say(new Command.TakeKettle("phone-22", "a phone"), 30);
+    say(new Command.TakeKettle("tablet-1", "a tablet"), 20);
+
+    assertThat(gyle().atKettle().orElseThrow().called()).isEqualTo("a phone");
+    assertThat(gyle().happened()).as("it is no note of the day").hasSize(1);
+    assertThat(book.decide("bitter", new Command.TakeKettle("phone-22", "a phone")))
+        .as("who is there stays there")
+        .isEqualTo(new Verdict.Accepted(List.of()));
+    assertThat(say(new Command.TakeKettle("<b>", "a phone"), 40))
+        .isInstanceOf(Verdict.Refused.class);
+  }
+
+  @Test
   void notesStandInTheOrderTheyHappened() {
     begun();
     say(new Command.Reach("strikeReady"), 40);

@@ -9,11 +9,13 @@ const gyle = kettle.dataset.gyle;
 const WAITING = `waiting-${gyle}`;
 const SLOW_MS = 20_000;
 const HOLD_MS = 1_000;
-let offsetMs = Number(kettle.dataset.now) - Date.now();
+// A page that this device held says since when; its time was right then.
+let offsetMs = Number(kettle.dataset.now) - Number(kettle.dataset.held ?? Date.now());
+let shownMs = Number(kettle.dataset.now);
 let sending = false;
 let snoozedUntil = 0;
 let said = "";
-let reached = true;
+let reached = !kettle.dataset.held;
 
 const now = () => Date.now() + offsetMs;
 
@@ -109,7 +111,10 @@ async function send(problem) {
 
 function show(told) {
   if (!told.html) return;
-  if (told.now) offsetMs = told.now - Date.now();
+  if (told.now) {
+    offsetMs = told.now - (told.heldMs || Date.now());
+    shownMs = told.now;
+  }
   // What somebody is typing stays.
   const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
     && document.activeElement.value;
@@ -237,9 +242,12 @@ async function look() {
     const answer = await fetch(`/api/gyles/${gyle}/kettle`);
     if (answer.status === 401) return out();
     if (!answer.ok) throw new Error(`answered ${answer.status}`);
-    show(await answer.json());
-    reached = true;
-    await send();
+    const heldMs = Number(answer.headers.get("Gyle-Held"));
+    const told = { ...(await answer.json()), heldMs };
+    // What this device held is shown only where it is newer than what is seen.
+    if (!heldMs || told.now > shownMs) show(told);
+    reached = !heldMs;
+    if (reached) await send();
   } catch {
     reached = false;
   }
@@ -402,6 +410,31 @@ document.addEventListener("focusout", () => {
   if (later) setTimeout(() => later && show(later), 300);
 });
 
+// ---- loaded again while the program is away ----
+
+/** Says what a reload of this page needs; browsers hold pages over secure lines only. */
+async function holdPage() {
+  const says = document.getElementById("reload");
+  if (!isSecureContext || !navigator.serviceWorker) {
+    says.textContent =
+      "To load this page again the program must answer: this line is not encrypted, so nothing is held on this device.";
+    return;
+  }
+  try {
+    await navigator.serviceWorker.register("/offline.js");
+    if (!navigator.serviceWorker.controller) {
+      await new Promise((done) => {
+        navigator.serviceWorker.addEventListener("controllerchange", done, { once: true });
+      });
+    }
+    // What is shown now may have come before the worker that holds it.
+    if (reached) await Promise.all([fetch(location.pathname), look()]);
+    says.textContent = "This page is held on this device: it can be loaded again while the program is away.";
+  } catch {
+    says.textContent = "To load this page again the program must answer: this device holds no pages.";
+  }
+}
+
 function listen() {
   const live = new EventSource(`/api/gyles/${gyle}/live`);
   live.addEventListener("written", look);
@@ -422,5 +455,6 @@ line();
 listen();
 setInterval(tick, 1000);
 setInterval(look, SLOW_MS);
+holdPage();
 addEventListener("online", look);
 stayAwake();

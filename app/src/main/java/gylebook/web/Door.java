@@ -27,6 +27,7 @@ final class Door {
   private static final Pattern PORT = Pattern.compile("(?<host>.*?)(:(?<port>[0-9]+))?");
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
+          + " worker-src 'self';"
           + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
   /// For the wall sheet, whose style stands in the page itself.

@@ -43,7 +43,8 @@ final class KettlePage {
                 + "<p id=\"strip\" hidden></p><p id=\"state\" role=\"status\"></p>"
                 + "<div id=\"kettle\" data-gyle=\"%s\" data-seq=\"%d\" data-now=\"%d\">%s</div>"
                     .formatted(
-                        Html.escaped(gyle.gyleId()), gyle.lastSeq(), now.toEpochMilli(), inside))
+                        Html.escaped(gyle.gyleId()), gyle.lastSeq(), now.toEpochMilli(), inside)
+                + "<p><small id=\"reload\"></small></p>")
         .replace("/page.js", "/kettle.js");
   }
 

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -27,11 +28,12 @@ public final class PageServer {
       List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
 
   private final Javalin javalin;
+  private final Streams streams;
   private final Optional<EncryptedLine> encrypted;
 
   private PageServer(int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
     this.encrypted = gate.authority().map(EncryptedLine::new);
-    Streams streams =
+    this.streams =
         new Streams(id -> gate.screens().filter(screens -> screens.isIn(id)).isPresent());
     gate.screens().ifPresent(screens -> screens.onOut(streams::end));
     Door door = new Door(gate);
@@ -65,6 +67,7 @@ public final class PageServer {
               config.routes.get(
                   "/instruments.js",
                   context -> resource(context, "instruments.js", "text/javascript"));
+              config.routes.get("/offline.js", PageServer::offline);
               config.routes.get(
                   "/screens.js", context -> resource(context, "screens.js", "text/javascript"));
             });
@@ -124,7 +127,27 @@ public final class PageServer {
 
   /// Ends it.
   public void stop() {
+    streams.end();
     javalin.stop();
+  }
+
+  /// The worker that holds pages bears the revision, so that a browser sees when it is another.
+  private static void offline(Context context) {
+    resource(context, "offline.js", "text/javascript");
+    context.result(
+        Optional.ofNullable(context.result()).orElse("").replace("{{revision}}", revision()));
+  }
+
+  /// Which build this is.
+  private static String revision() {
+    Properties edition = new Properties();
+    try (InputStream file = PageServer.class.getResourceAsStream("/gylebook/edition.properties")) {
+      edition.load(file);
+    } catch (IOException failure) {
+      throw new UncheckedIOException("cannot read which build this is", failure);
+    }
+    String words = edition.getProperty("number", "") + "-" + edition.getProperty("built", "");
+    return words.replaceAll("[^A-Za-z0-9.-]", "");
   }
 
   private static void resource(Context context, String name, String type) {

@@ -1,15 +1,19 @@
 package gylebook.web;
 
 import io.javalin.http.sse.SseClient;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 
-/// The event streams that screens of the home network hold open, so that one that is turned out is
-/// out at once.
+/// The event streams that are open, so that a screen that is turned out is out at once, and that
+/// nobody writes into one when the server has ended.
 final class Streams {
+  /// Under which the streams of the machine itself are held.
+  private static final String OWN = "";
+
   private final Map<String, Set<SseClient>> held = new ConcurrentHashMap<>();
   private final Predicate<String> isIn;
 
@@ -23,11 +27,17 @@ final class Streams {
   /// @param then what else is to be done when it ends
   void hold(SseClient client, Runnable then) {
     Optional<String> screen = Optional.ofNullable(client.ctx().attribute(Door.SCREEN));
-    screen.ifPresent(
-        screenId -> held.computeIfAbsent(screenId, _ -> ConcurrentHashMap.newKeySet()).add(client));
+    String of = screen.orElse(OWN);
+    held.compute(
+        of,
+        (_, known) -> {
+          Set<SseClient> clients = known == null ? ConcurrentHashMap.newKeySet() : known;
+          clients.add(client);
+          return clients;
+        });
     client.onClose(
         () -> {
-          screen.ifPresent(screenId -> drop(screenId, client));
+          drop(of, client);
           then.run();
         });
     client.keepAlive();
@@ -42,6 +52,11 @@ final class Streams {
           clients.remove(client);
           return clients.isEmpty() ? null : clients;
         });
+  }
+
+  /// Ends every stream.
+  void end() {
+    List.copyOf(held.keySet()).forEach(this::end);
   }
 
   /// Ends every stream of a screen.

@@ -168,6 +168,7 @@ class OtherScreensStoryTest {
 
       tablet.navigate(outside("/gyles/bitter/kettle"));
       assertThat(tablet.locator(".leg")).containsText("strike reached");
+      assertThat(tablet.locator("#reload")).containsText("not encrypted");
       clerk.note("bitter", new Command.Reach("strikeReady"), "strike", Optional.empty());
       assertThat(tablet.locator(".leg")).containsText("malt in");
 

@@ -19,7 +19,12 @@ import java.util.Set;
 final class Bridge {
   private static final double LIQUOR_C = 20;
   private static final MathContext DIGITS = new MathContext(6);
-  private static final Set<String> WATERS = Set.of("liquor", "water", "rinse", "mass");
+
+  /// Between hot and cold wort of ordinary strength; said whenever it is used.
+  private static final double WORT_KG_PER_L = 1.03;
+
+  private static final String WORT_SAID = " of wort at 1.03 kg/L";
+  private static final Set<String> WATERS = Set.of("liquor", "water", "rinse", "mass", "cold");
   private static final Set<String> AIRS = Set.of("pressure", "air");
 
   private Bridge() {}
@@ -38,6 +43,10 @@ final class Bridge {
     List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
     String last = stem.isEmpty() ? "" : stem.getLast();
     String unit = wanted.symbol();
+    Optional<String> sized = Said.inUnit(typed, unit);
+    if (sized.isPresent()) {
+      return Optional.of(new Crossed(sized.get(), typed));
+    }
     if (unit.equals("kPa") && AIRS.contains(last)) {
       return inside(typed, Unit.known(Quantity.LENGTH, "m")).flatMap(m -> pressure(m, typed));
     }
@@ -52,6 +61,10 @@ final class Bridge {
     if (unit.equals("kg/s") && WATERS.contains(last)) {
       return inside(typed, Quantity.FLOW.inside())
           .map(flow -> new Crossed(digits(flow * kgPerL()) + " kg/s", typed + " of cold water"));
+    }
+    if (unit.equals("kg/s") && last.equals("wort")) {
+      return inside(typed, Quantity.FLOW.inside())
+          .map(flow -> new Crossed(digits(flow * WORT_KG_PER_L) + " kg/s", typed + WORT_SAID));
     }
     if (unit.equals("kg/kg") && last.equals("thickness")) {
       return inside(typed, Unit.known(Quantity.SPECIFIC_VOLUME, "L/kg"))

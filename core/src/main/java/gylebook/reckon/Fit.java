@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /// Which typed amount belongs to which input of one calculation.
 ///
@@ -24,6 +25,7 @@ final class Fit {
   private static final double NEEDED = 3;
   private static final double LIKELY = 8;
   private static final double TURNED = 0.6;
+  private static final Set<String> COURSES = Set.of("from", "to", "start", "target", "end");
   private static final Set<String> LASTING = Set.of("held", "boiled", "stored", "rest", "cooling");
   private static final Pattern GRAVITY =
       Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
@@ -42,6 +44,13 @@ final class Fit {
       before = List.copyOf(before);
       behind = List.copyOf(behind);
     }
+
+    /// Without words in front that only say what is reckoned: `element cover 330 mm`.
+    Amounted behindNameOf(Calculation calculation) {
+      List<String> name = Vocabulary.split(calculation.name());
+      List<String> left = before.stream().filter(word -> !name.contains(word)).toList();
+      return new Amounted(text, bare, left, behind);
+    }
   }
 
   /// One amount at one input: what goes in, and how well it suits.
@@ -53,9 +62,10 @@ final class Fit {
     this.units = units;
     for (Amounted amount : amounts) {
       List<Optional<Place>> row = new ArrayList<>();
+      Amounted heard = places.isEmpty() ? amount.behindNameOf(calculation) : amount;
       for (int i = 0; i < calculation.inputs().size(); i++) {
         boolean free = !given.contains(calculation.inputs().get(i).key());
-        row.add(free ? place(amount, i) : Optional.empty());
+        row.add(free ? place(heard, i) : Optional.empty());
       }
       places.add(row);
     }
@@ -140,9 +150,24 @@ final class Fit {
     return turned;
   }
 
+  /// The place of an input in the order of typing. What has a usual value comes last, unless it is
+  /// an end of a course and so many amounts of its kind are given that it is given too.
   private int order(int input) {
     boolean needed = calculation.inputs().get(input).usual().isEmpty();
-    return needed ? input : input + calculation.inputs().size();
+    return needed || whole(input) ? input : input + calculation.inputs().size();
+  }
+
+  private boolean whole(int input) {
+    String unit = calculation.inputs().get(input).unit();
+    if (!COURSES.contains(calculation.inputs().get(input).words())) {
+      return false;
+    }
+    long asked = calculation.inputs().stream().filter(i -> i.unit().equals(unit)).count();
+    long given =
+        IntStream.range(0, amounts.size())
+            .filter(at -> !amounts.get(at).bare() && places.get(at).get(input).isPresent())
+            .count();
+    return given >= asked;
   }
 
   private Optional<Place> place(Amounted amount, int at) {

@@ -50,11 +50,13 @@ import gylebook.science.Fermentability;
 import gylebook.science.FermentationCurve;
 import gylebook.science.FermentationFit;
 import gylebook.science.FermentationHeat;
+import gylebook.science.FermentationState;
 import gylebook.science.FirstWort;
 import gylebook.science.FoodEnergy;
 import gylebook.science.ForecastScore;
 import gylebook.science.GeeRamirez1988;
 import gylebook.science.Gelatinisation;
+import gylebook.science.Hardness;
 import gylebook.science.HenryIapws2004;
 import gylebook.science.HoldingPower;
 import gylebook.science.HopAge;
@@ -109,6 +111,7 @@ import gylebook.science.Tabarie;
 import gylebook.science.TapWater;
 import gylebook.science.Thermocouple;
 import gylebook.science.Thermometers;
+import gylebook.science.TubeFilm;
 import gylebook.science.WallHeat;
 import gylebook.science.WaterDensity;
 import gylebook.science.WaterHeat;
@@ -173,11 +176,13 @@ final class Phenomena {
     FermentationCurve.class,
     FermentationFit.class,
     FermentationHeat.class,
+    FermentationState.class,
     FirstWort.class,
     FoodEnergy.class,
     ForecastScore.class,
     GeeRamirez1988.class,
     Gelatinisation.class,
+    Hardness.class,
     HenryIapws2004.class,
     HoldingPower.class,
     HopAge.class,
@@ -232,6 +237,7 @@ final class Phenomena {
     TapWater.class,
     Thermocouple.class,
     Thermometers.class,
+    TubeFilm.class,
     WallHeat.class,
     WaterDensity.class,
     WaterHeat.class,

@@ -12,11 +12,83 @@ final class Phrases {
   /// Phrases, then the calculations they may mean, the likeliest first.
   private static final String SAID =
       """
-      boiling point, boils, boil at, water boil: boiling-point wort-boiling-point
+      boiling point, boils, boil at, water boil, saturation temperature: \
+      boiling-point wort-boiling-point
+      vapour pressure, vapor pressure, water boils at, boils at pressure: \
+      saturation-pressure boiling-point
+      boiling point elevation, boiling point rise, boiling rise, point elevation: \
+      boiling-rise
+      boiling at depth, boil at depth: boiling-rise-at-depth
+      latent heat, heat of evaporation: latent-heat latent-heat-of-the-boil
+      specific heat of wort, heat capacity of wort: wort-heat-capacity
+      specific heat of malt, heat capacity of malt: malt-heat-capacity malt-heat-ratio
+      specific heat of water, heat capacity of water: water-heat-capacity
+      slaking, slaking heat, heat of wetting, wetting heat: malt-wetting-heat malt-wetting-rise
+      wort held, held wort, squeezed: spent-grain-wort
+      trub, break: break-loss
+      best mash temperature, best rest: best-single-rest
+      attenuation at mash, attenuation at mash temperature: attenuation-limit
+      sugars, sugar spectrum: attenuation-from-sugars
+      pkw: water-pk
+      hardness, hardness of water: water-hardness
+      alkalinity: alkalinity alkalinity-from-degrees residual-alkalinity
+      alkalinity consumed at, alkalinity used at: alkalinity-used-at-ph
+      dh, german degrees: alkalinity-from-degrees
+      calcium chloride, baking soda, chalk, slaked lime, table salt, magnesium chloride: salt-ions
+      ph at mash temperature, ph hot, ph reads hot, hot ph: ph-read-hot
+      conductivity, conductance: salted-water
+      gypsum, epsom salt, epsom: salt-ions
+      hard water, preboil, pre boil: liquor-heated
+      isomerisation, isomerization: iso-alpha-formed hop-isomerisation-rate
+      whirlpool, hop stand, flameout, flame out: \
+      iso-alpha-formed iso-alpha-in-even-cooling iso-alpha-in-free-cooling
+      first wort hop, first wort hops, first wort hopping: first-wort-hop-iso-alpha
+      humulinone: dry-hop-bitterness
+      smm, smm half life, half life of smm: precursor-half-life precursor-half-life-from-boil
+      mcu, malt colour units: beer-colour malt-colour-units
+      colour of malt, colour from malt, color from malt: beer-colour-of-malt
+      turbidity, haze: colour-haze
+      lauter efficiency, sparge: lauter rinse
+      alcohol density, density of alcohol, ethanol density: alcohol-water-density
+      sg of ethanol, gravity of alcohol, sg of alcohol: alcohol-gravity
+      vol to mass, volume to mass: alcohol-by-mass
+      original gravity from alcohol: original-extract
+      real extract: alcohol
+      rdf, real degree, real degree of fermentation: attenuation-real attenuation-real-corrected
+      pitch lager, pitch ale, lager yeast, ale yeast: cells-to-pitch-by-habit
+      fermentation take, how long does fermentation: ferment-time
+      stuck, stuck fermentation, fermentation stuck, fermentation done: ferment-state
+      fermentation warming, fermentation warms: fermentation-rise
+      oxygen demand, oxygen need: oxygen-demand
+      co2 in water, carbon dioxide in water: carbon-dioxide-in-water carbon-dioxide-henry
+      co2 in beer, co2 solubility, carbon dioxide in beer: carbon-dioxide-in-beer
+      psi, how many psi: carbonation-pressure
+      carbonation at altitude, carbonate at altitude: carbonation-altitude
+      time to carbonate, carbonation time: carbonation-time
+      ua from temperatures, learn chiller, measured ua, chiller learn: chiller-ua-measured
+      lift load, lifting load: lift-load
+      co2 limit, co2 limits: carbon-dioxide-limits
+      gfci, rcd, earth leakage: ground-fault-trip
+      bleach, iodophor, chlorine: sanitiser-dose
+      caustic, lye, cleaner, acid cleaner: cleaner-dose
+      hot sanitising, sanitise chiller, hot sanitise, heat sanitise: hot-circuit pasteurisation-units
+      heat kill: heat-kill-time
+      purge, purges, purging: purge-oxygen
+      station pressure: air-pressure-from-report air-pressure
+      hose in draught, hose draught, loss draught: hose-drop-in-draught
+      ergun: bed-pressure-ergun
+      rattles, rattle, rattling: suction-head
+      pt100 tolerance, pt100 class, pt100 limit: pt100-class-b pt100-class-a
+      calibrate, calibrate thermometer: two-point-calibration ice-point-calibration
+      uncertainty, uncertainty of thermometer: doubt-from-limits doubt-combined
+      kalman: belief-after-reading
+      crps: score-of-normal-forecast
+      scorch, scorching: surface-load sheath-superheat
+      film, film coefficient, heat transfer in tube: tube-film
       wort boiling point, wort boils: wort-boiling-point
       strike, strike water, strike temperature, strike heat: strike strike-from-moisture
       mash temperature, mash in, mash temp, mash end up: mash-temperature strike
-      abv, alcohol, strong, alcohol by volume: alcohol alcohol-by-volume
+      abv, alcohol, strong, alcohol by volume: alcohol alcohol-by-volume alcohol-water-density
       abw, alcohol by mass, alcohol by weight: alcohol-by-mass alcohol
       abv regression: alcohol-regression
       abv shortcut: alcohol-shortcut
@@ -33,16 +105,16 @@ final class Phrases {
       utilisation, utilization: hop-utilisation
       iso alpha: iso-alpha-formed
       hydrometer, hydrometer correction, spindle: hydrometer spindle-correction
-      refractometer: beer-refractometer beer-refractometer-line
+      refractometer: beer-refractometer
       dilute, dilute to, top up, water down: dilution-water dilution
-      boil off, boiloff: boil-off boil-evaporation
+      boil off, boiloff: boil-off boil-evaporation boil-concentration boil-loss-from-two-duties
       evaporation, evaporate, evaporation rate: boil-evaporation evaporation-open
       concentrate, boil down: boil-concentration
       hold at, hold temperature, holding power: holding-power-open holding-power-lid
-      lift, lifting, heavy bag: lift-limit lift-index
+      lift, lifting, heavy bag: lift-limit lift-index lift-load
       burn, scald: seconds-to-burn
       pitch, pitching rate, yeast cells: cells-to-pitch
-      dry yeast, dried yeast, yeast packet: dried-yeast
+      dry yeast, dried yeast, yeast packet: dried-yeast dried-yeast-for-wort
       starter: starter-cells
       viability, yeast age, old yeast: yeast-viability-stored
       residual alkalinity, ra: residual-alkalinity residual-alkalinity-from-equivalents
@@ -72,16 +144,17 @@ final class Phrases {
       ferment time, fermentation time, how long ferment: ferment-time
       first wort, first runnings: first-wort conversion
       mash volume, mash fit, room for mash: mash-volume
+      grist volume, bulk volume, dry grist: grist-volume
       oxygen, aerate: oxygen-in-wort oxygen-in-water
       shrink, shrinkage, cooling shrinkage, cold volume: cold-volume shrinkage
       hot volume: hot-volume
       altitude, air pressure, pressure at: air-pressure altitude
       co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
       salt, salts, ions: salt-ions
-      diacetyl, diacetyl rest, vdk: diacetyl-rest
+      diacetyl, diacetyl rest, vdk: diacetyl-rest diacetyl-after-rest
       dms, dimethyl sulfide, dimethyl sulphide: dimethyl-sulfide-after-boil
       hsi: hop-storage-index hop-storage-loss
-      calories, energy of beer, kcal: food-energy
+      calories, energy of beer, kcal: food-energy food-energy-from-gravities
       efficiency, brewhouse efficiency, yield: measured-yield brewhouse-yield
       extract mass, potential: potential-extract extract-mass
       npsh, cavitation, suction: suction-head
@@ -117,6 +190,13 @@ final class Phrases {
           Map.entry("co2", "gas"),
           Map.entry("ambient", "room"),
           Map.entry("aa", "alpha"),
+          Map.entry("ca", "calcium"),
+          Map.entry("na", "sodium"),
+          Map.entry("caco3", "carbonate"),
+          Map.entry("meq", "equivalent"),
+          Map.entry("hco3", "bicarbonate"),
+          Map.entry("so4", "sulfate"),
+          Map.entry("ethanol", "alcohol"),
           Map.entry("rest", "mash"));
 
   private static final Map<List<String>, List<String>> MEANT = read();

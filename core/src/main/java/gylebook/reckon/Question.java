@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /// Understands a line in plain words: `boiling point at 1200 m`, `strike 4.4 kg 66 C 15 L`.
 ///
@@ -25,17 +26,21 @@ import java.util.stream.Collectors;
 public final class Question {
   private static final double SURE = 0.28;
   private static final double NEAR = 0.5;
+  private static final double FAR = 0.3;
   private static final double LEFT = 0.5;
   private static final double MISSING = 0.12;
   private static final int TRIED_MOST = 12;
   private static final int SHOWN_MOST = 4;
   private static final int AMOUNTS_MOST = 9;
+  private static final Set<String> JOINING = Set.of("and", "with", "plus", "to");
   private static final Vocabulary WORDS = new Vocabulary(Reckoner.all());
   private static final Set<String> SYMBOLS =
-      Reckoner.all().stream()
-          .flatMap(calculation -> calculation.inputs().stream())
-          .map(Input::unit)
-          .filter(unit -> !unit.isEmpty())
+      Stream.concat(
+              Said.UNITS.stream(),
+              Reckoner.all().stream()
+                  .flatMap(calculation -> calculation.inputs().stream())
+                  .map(Input::unit)
+                  .filter(unit -> !unit.isEmpty()))
           .collect(Collectors.toCollection(TreeSet::new));
 
   private final ReadingUnits units;
@@ -62,13 +67,14 @@ public final class Question {
           "That is too long: " + line.length() + " characters, of which 300 are read.", List.of());
     }
     Question question = new Question(units);
-    question.take(TypedLine.pieces(line, SYMBOLS));
+    question.take(TypedLine.pieces(Said.plain(line), SYMBOLS));
     return question.answer();
   }
 
   private record Candidate(Calculation calculation, double words, double score, Fit fit) {}
 
   private void take(List<Piece> pieces) {
+    boolean ahead = namesAhead(pieces);
     for (int i = 0; i < pieces.size(); i++) {
       boolean named = i + 2 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
       switch (pieces.get(i)) {
@@ -84,7 +90,8 @@ public final class Question {
           words.addAll(Vocabulary.split(text));
         }
         case Piece.Figure(String text, boolean bare) ->
-            amounts.add(new Fit.Amounted(text, bare, beside(pieces, i, -1), beside(pieces, i, 1)));
+            amounts.add(
+                new Fit.Amounted(text, bare, beside(pieces, i, -1), behind(pieces, i, ahead)));
         case Piece.Odd(String text) ->
             odd = Optional.of("'" + text + "' begins like an amount and is none.");
         case Piece.Equals _ ->
@@ -113,7 +120,8 @@ public final class Question {
       }
       List<String> split = Vocabulary.split(text);
       boolean says = !split.stream().allMatch(Vocabulary::idle);
-      if (says || step < 0) {
+      boolean others = says && step < 0 && spokenFor(pieces, i, beside);
+      if ((says || step < 0) && !others) {
         beside.addAll(split);
       }
       if (says) {
@@ -121,6 +129,36 @@ public final class Question {
       }
     }
     return beside;
+  }
+
+  /// Whether names are written ahead of amounts: `counterflow wort 3 L/min 95 C water 6 L/min`.
+  private static boolean namesAhead(List<Piece> pieces) {
+    for (int i = 0; i < pieces.size(); i++) {
+      if (pieces.get(i) instanceof Piece.Figure) {
+        return i > 1
+            && pieces.get(i - 1) instanceof Piece.Word(String last)
+            && pieces.get(i - 2) instanceof Piece.Word
+            && !Vocabulary.split(last).stream().allMatch(Vocabulary::idle);
+      }
+    }
+    return false;
+  }
+
+  /// The word behind an amount, unless it is the name ahead of the next one.
+  private static List<String> behind(List<Piece> pieces, int at, boolean ahead) {
+    boolean next =
+        at + 2 < pieces.size()
+            && pieces.get(at + 1) instanceof Piece.Word
+            && pieces.get(at + 2) instanceof Piece.Figure;
+    return ahead && next ? List.of() : beside(pieces, at, 1);
+  }
+
+  /// A word in front that belongs to the amount before it, `6 kg malt and 30 kg water`, or that
+  /// stands too far off: `how hot must the water be for 6 kg malt`.
+  private static boolean spokenFor(List<Piece> pieces, int at, List<String> between) {
+    boolean joined = between.stream().anyMatch(JOINING::contains);
+    boolean follows = at > 0 && pieces.get(at - 1) instanceof Piece.Figure;
+    return (joined && follows) || between.size() > 1;
   }
 
   private Asked answer() {
@@ -143,6 +181,7 @@ public final class Question {
         candidates.stream()
             .filter(each -> each.fit().left().isEmpty() && each.words() >= NEAR * most)
             .findFirst()
+            .or(() -> candidates.stream().filter(each -> whole(each, most)).findFirst())
             .orElse(candidates.getFirst());
     List<Calculation> others =
         candidates.stream()
@@ -157,6 +196,14 @@ public final class Question {
     return plainly.isEmpty() && (first.words() < SURE || strange)
         ? torn(candidates)
         : meant(first, others);
+  }
+
+  /// Less plainly meant, but nothing that was typed is left over and nothing is missing.
+  private static boolean whole(Candidate each, double most) {
+    return each.fit().left().isEmpty()
+        && each.fit().missing().isEmpty()
+        && each.words() >= FAR * most
+        && each.words() > SURE;
   }
 
   /// A name of the catalogue stands in the line as it is.
@@ -275,6 +322,9 @@ public final class Question {
       }
     }
     for (Input input : calculation.inputs()) {
+      Optional<String> salt =
+          input.text() && free.isEmpty() ? Said.formula(String.join(" ", raw)) : Optional.empty();
+      salt.ifPresent(formula -> texts.add(new Taken(input, formula, formula, "")));
       if (input.text() && !free.isEmpty() && !given.containsKey(input.key())) {
         String word = free.iterator().next();
         free.remove(word);

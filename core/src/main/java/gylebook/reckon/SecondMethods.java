@@ -33,7 +33,13 @@ public final class SecondMethods {
       boiling rise | boiling-rise.rise | ideal-boiling-rise.ideal-rise
       evaporation | evaporation-open.open | evaporation-pool-form.pool
       heat of evaporation | latent-heat.latent | latent-heat-fit.latent
-      density of water | water-density.water | water-density-steam-tables.table
+      density of water | water-density.water | water-density-steam-tables.table \
+      | water-density-1975.older
+      pressure at the boil | saturation-pressure.saturation \
+      | saturation-pressure-three-constants.handbook
+      viscosity of water | water-viscosity.water | water-viscosity-fit.fit
+      carbon dioxide in water | carbon-dioxide-in-water.water \
+      | carbon-dioxide-in-water-compiled.compiled
       strike temperature | strike.strike | strike-from-moisture.moist-malt-strike
       pressure in the bed | bed-pressure-carman.carman | bed-pressure-ergun.ergun
       pressure in the line | draught-line-gradient.gradient | draught-line-rule.least \

@@ -120,12 +120,13 @@ final class Vocabulary {
     return plain * (whole ? 1.2 : 1) + (spelt ? SPELT * name.size() : 0) + said(calculation, words);
   }
 
-  private double said(Calculation calculation, List<String> words) {
+  private double said(Calculation calculation, List<String> spoken) {
     double best = 0;
     for (Map.Entry<List<String>, List<String>> each : Phrases.meant().entrySet()) {
       int rank = each.getValue().indexOf(calculation.name());
-      if (rank >= 0 && holds(words, each.getKey())) {
-        double length = PHRASE_WORD * each.getKey().size();
+      if (rank >= 0 && holds(spoken, each.getKey())) {
+        int words = each.getKey().size();
+        double length = PHRASE_WORD * words + (words > 2 ? SPELT * words : 0);
         best = Math.max(best, PHRASE + length - PHRASE_RANK * rank);
       }
     }

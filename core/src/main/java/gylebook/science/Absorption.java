@@ -80,4 +80,30 @@ public final class Absorption {
   public static double breakL(double maltKg, @Usually(0.2) double heldLPerKg) {
     return Require.notBelow0("maltKg", maltKg) * Require.within("heldLPerKg", heldLPerKg, 0, 2);
   }
+
+  /// What stays in the kettle after the boil, by mass, wet.
+  ///
+  /// @param hopsLeastKg spent whole hops, at least
+  /// @param hopsMostKg at most
+  /// @param trubLeastKg hot trub, at least
+  /// @param trubMostKg at most
+  public record Left(
+      double hopsLeastKg, double hopsMostKg, double trubLeastKg, double trubMostKg) {}
+
+  /// Spent hops and trub that a boil of a volume leaves.
+  ///
+  /// `0.7 to 1.4 kg of hops and 0.21 to 0.28 kg of trub per hectolitre`
+  ///
+  /// - Valid: ordinary beers with whole hops; strongly hopped ones leave more. Measure your own.
+  /// - Source: a supplier's text.
+  @Reckoned(
+      name = "kettle-residue",
+      says = "How much spent hops and trub a boil leaves in the kettle.",
+      equation = "0.007 to 0.014 kg hops and 0.0021 to 0.0028 kg trub per litre, wet",
+      range = "ordinary beers with whole hops; strongly hopped ones leave more")
+  @Source(key = "practice", at = "spent hops and trub, a supplier's text", trust = Trust.READ)
+  public static Left residue(double wortL) {
+    Require.notBelow0("wort in L", wortL);
+    return new Left(0.007 * wortL, 0.014 * wortL, 0.0021 * wortL, 0.0028 * wortL);
+  }
 }

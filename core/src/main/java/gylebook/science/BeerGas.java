@@ -45,7 +45,7 @@ public final class BeerGas {
       equation = "c = 10 p exp(-10.73797 + 2617.25/T), p in bar",
       range = "ordinary beers of 0 to 40 C, give or take 7 %; refused outside")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
-  public static double heldGPerL(double beerC, double absoluteKpa) {
+  public static double heldGPerL(double beerC, @Usually(101.325) double absoluteKpa) {
     return perBarNumber(beerC) * Require.notBelow0("pressure in kPa", absoluteKpa) / KPA_PER_BAR;
   }
 

@@ -55,4 +55,41 @@ public final class Boil {
     double p = leftFrac * 100;
     return new Boiled(p, leftL);
   }
+
+  /// What two boils teach.
+  ///
+  /// @param lossW what walls and surface lose
+  /// @param latentRatio heat per kilogram found over the steam tables' own; near 1 or doubt it
+  public record Learnt(double lossW, double latentRatio) {}
+
+  /// The kettle's losses from two boils at different duty.
+  ///
+  /// `m = (P duty - Q)/h` twice: the slope must be 1/h, the intercept is the loss
+  ///
+  /// - Valid: full boils, same lid, same room; the duties at least 0.1 apart. A ratio far from 1
+  ///   says that a reading or the element's power is wrong. Refused where the boils do not differ.
+  @Source(key = "iapws-if97", at = "latent heat at the boil", trust = Trust.COMPUTED)
+  @Source(key = "energy-balance", at = "boiling kettle", trust = Trust.COMPUTED)
+  @Reckoned(
+      name = "boil-loss-from-two-duties",
+      says = "What a kettle loses, learnt from the evaporation at two duties.",
+      equation = "m = (P duty - Q)/h, twice",
+      range = "full boils; duties 0.1 apart or more, the stronger first or last; refused otherwise")
+  public static Learnt learnt(
+      double elementW,
+      double firstDutyFrac,
+      double firstKgPerHr,
+      double secondDutyFrac,
+      double secondKgPerHr,
+      @Usually(101.325) double pressureKpa) {
+    Require.above0("element in W", elementW);
+    Require.within("first duty as a share", firstDutyFrac, 0, 1);
+    Require.within("second duty as a share", secondDutyFrac, 0, 1);
+    Require.within(
+        "distance of the duties as a share", Math.abs(secondDutyFrac - firstDutyFrac), 0.1, 1);
+    double slope = (secondKgPerHr - firstKgPerHr) / (elementW * (secondDutyFrac - firstDutyFrac));
+    double heatJPerKg = SEC_PER_HR / Require.above0("more evaporated by more duty", slope);
+    double loss = elementW * firstDutyFrac - firstKgPerHr * heatJPerKg / SEC_PER_HR;
+    return new Learnt(loss, heatJPerKg / LatentHeat.boilJPerKg(pressureKpa));
+  }
 }

@@ -82,6 +82,19 @@ public final class Chiller {
     return -Math.expm1(-Require.notBelow0("transfer units", transferNumber));
   }
 
+  /// Crossflow, the stronger stream mixed: `(1 - exp(-Cr (1 - exp(-NTU))))/Cr`.
+  @Source(key = "bergman-2011", at = "effectiveness and transfer units", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "chiller-effectiveness-crossflow",
+      says = "What share of the possible heat passes in crossflow, the stronger stream mixed?",
+      equation = "eps = (1 - exp(-Cr (1 - exp(-NTU))))/Cr; 1 - exp(-NTU) at Cr = 0",
+      range = "transfer units of 0 or more, capacity ratio 0 to 1; refused otherwise")
+  public static double crossflowFrac(double transferNumber, double capacityRatio) {
+    Require.within("capacity ratio", capacityRatio, 0, 1);
+    double alone = mixedKettleFrac(transferNumber);
+    return capacityRatio < 1e-9 ? alone : -Math.expm1(-capacityRatio * alone) / capacityRatio;
+  }
+
   /// UA of two films whose strength grows with the flow to the power 0.8.
   ///
   /// `1/UA = a/m_hot^0.8 + b/m_cold^0.8`; a and b are the films' resistances at 1 kg/s.
@@ -144,6 +157,46 @@ public final class Chiller {
     double unlike = 1 - capacityRatio;
     double odds = effectivenessFrac / (1 - effectivenessFrac);
     return unlike * odds < 1e-9 ? odds : Math.log1p(unlike * odds) / unlike;
+  }
+
+  /// What steady readings of a counterflow chiller teach.
+  ///
+  /// @param uaWPerK heat passed per kelvin of mean difference
+  /// @param heatW mean of what the hot stream lost and the cold one gained
+  /// @param balanceFrac gain over loss, less one: far from 0 a reading or a flow is wrong
+  public record Learnt(double uaWPerK, double heatW, double balanceFrac) {}
+
+  /// UA of a counterflow chiller from its four temperatures and two flows.
+  ///
+  /// `UA = Q/dT_lm`, `dT_lm = (d1 - d2)/ln(d1/d2)`, Q the mean of both heats
+  ///
+  /// - Valid: steady, the temperatures settled; refused where the streams cross (no counterflow
+  ///   chiller can) or the wort is not cooled. A balance more than 0.1 off says a flow or a
+  ///   thermometer is wrong. One UA holds for these flows only: learn the two films from several.
+  @Source(key = "bergman-2011", at = "logarithmic mean difference", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "chiller-ua-measured",
+      says = "How well a counterflow chiller passes heat, from its flows and temperatures.",
+      equation = "UA = Q (ln d1 - ln d2)/(d1 - d2), Q the mean of both heats",
+      range = "steady; holds for these flows; a balance more than 0.1 off is a wrong reading")
+  public static Learnt learnt(
+      double wortKgPerSec,
+      double wortInC,
+      double wortOutC,
+      double waterKgPerSec,
+      double waterInC,
+      double waterOutC,
+      @Usually(4000) double wortJPerKgK) {
+    double wort = Require.above0("wort flow", wortKgPerSec) * Require.above0("heat", wortJPerKgK);
+    double water = Require.above0("water flow", waterKgPerSec) * WATER_J_PER_KG_K;
+    double lostW = wort * Require.above0("cooling of the wort in K", wortInC - wortOutC);
+    double gainedW = water * Require.above0("warming of the water in K", waterOutC - waterInC);
+    double warm = Require.above0("wort in above water out in K", wortInC - waterOutC);
+    double cold = Require.above0("wort out above water in in K", wortOutC - waterInC);
+    double apart = Math.log(warm / cold);
+    double mean = Math.abs(apart) < 1e-6 ? (warm + cold) / 2 : (warm - cold) / apart;
+    double heatW = (lostW + gainedW) / 2;
+    return new Learnt(heatW / mean, heatW, gainedW / lostW - 1);
   }
 
   /// Time in which a coil cools a stirred kettle.

@@ -133,6 +133,24 @@ public final class Colour {
     return POWER_FACTOR * Math.pow(maltUnitsNumber, POWER_EXPONENT_NUMBER);
   }
 
+  /// Beer colour of a grist whose malts have one mean colour, by the same law.
+  ///
+  /// `SRM = 1.4922 (8.3454 m L/V)^0.6859`
+  ///
+  /// - Valid: as the power law; a grist's mean colour is weighted by mass.
+  @Source(key = "morey", at = "power law", trust = Trust.READ)
+  @Reckoned(
+      name = "beer-colour-of-malt",
+      says = "Beer colour expected of a mass of malt of one mean colour.",
+      equation = "SRM = 1.4922 (8.3454 m L/V)^0.6859",
+      range = "below 50 SRM; volume cold, in the fermenter")
+  public static double ofMaltSrm(double maltKg, double maltLovibond, double wortL) {
+    Require.notBelow0("malt in kg", maltKg);
+    Require.notBelow0("malt colour in Lovibond", maltLovibond);
+    double perL = maltKg * maltLovibond / Require.above0("wort in L", wortL);
+    return maltUnitsSrm(maltUnitsNumber(perL));
+  }
+
   /// Haze in a colour sample: above 1 the reading at 430 nm is not to be trusted.
   @Source(key = "asbc-beer10", at = "turbidity rule", trust = Trust.READ)
   @Reckoned(

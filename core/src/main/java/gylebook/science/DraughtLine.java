@@ -89,7 +89,7 @@ public final class DraughtLine {
       range = "F 1 for a rule of thumb, 1.7 (1.0 to 1.9) on a smooth hose's gradient")
   @Source(key = "draught-manual", at = "resistance", trust = Trust.READ)
   public static double dropKpa(
-      double lineM, double gradientKpaPerM, @Usually(1) double hoseFactor) {
+      double lineM, @Usually(40.7) double gradientKpaPerM, @Usually(1) double hoseFactor) {
     Require.notBelow0("length of the line in m", lineM);
     Require.notBelow0("gradient in kPa/m", gradientKpaPerM);
     Require.within("factor of the hose", hoseFactor, 0.5, 3);
@@ -113,7 +113,7 @@ public final class DraughtLine {
       double kegKpa,
       @Usually(0.5) double riseM,
       @Usually(0) double tapKpa,
-      double gradientKpaPerM,
+      @Usually(40.7) double gradientKpaPerM,
       @Usually(1.7) double hoseFactor,
       @Usually(1.010) double beerKgPerL) {
     Require.within("factor of the hose", hoseFactor, 0.5, 3);
@@ -140,7 +140,7 @@ public final class DraughtLine {
       @Usually(0.5) double riseM,
       @Usually(0) double tapKpa,
       double lineM,
-      double gradientKpaPerM,
+      @Usually(40.7) double gradientKpaPerM,
       @Usually(1.010) double beerKgPerL) {
     double left = leftKpa(kegKpa, riseM, tapKpa, beerKgPerL);
     double smooth = Require.above0("gradient in kPa/m", gradientKpaPerM);

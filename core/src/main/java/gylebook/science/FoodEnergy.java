@@ -1,10 +1,14 @@
 package gylebook.science;
 
+import gylebook.units.ExtractScale;
+
 /// What a beer nourishes.
 public final class FoodEnergy {
   private static final double KJ_PER_KCAL = 4.184;
   private static final double PERCENT_NUMBER = 100;
   private static final double ML_PER_L = 1000;
+
+  private static final double USUAL_ASH_FRAC = 0.001;
 
   private FoodEnergy() {}
 
@@ -49,5 +53,25 @@ public final class FoodEnergy {
         glass * KJ_PER_KCAL,
         kcal * KJ_PER_KCAL * 10,
         kcal * beerSg * KJ_PER_KCAL * ML_PER_L / PERCENT_NUMBER);
+  }
+
+  /// Energy of a glass of beer from its gravities.
+  ///
+  /// `A and RE by Balling and Tabarie`, then as above
+  ///
+  /// - Valid: as {@link Alcohol#fromExtracts}, with 0.1 % of ash.
+  /// - Source: as above.
+  @Reckoned(
+      name = "food-energy-from-gravities",
+      says = "The food energy of a glass of beer, from its original and present gravity.",
+      equation = "alcohol and real extract as in alcohol; kcal per 100 g = 6.9 A + 4 (RE - ash)",
+      range = "ordinary beers of 9 to 20 P; a US 12 oz glass when no size is given")
+  @Source(key = "oxford-companion-2012", at = "calories", trust = Trust.READ)
+  @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
+  public static Energy fromGravities(
+      double originalPlato, double apparentPlato, @Usually(355) double glassMl) {
+    Alcohol.Strength beer = Alcohol.fromExtracts(originalPlato, apparentPlato);
+    double gravity = ExtractScale.sgFromPlato(apparentPlato);
+    return energy(beer.byMassFrac(), beer.realExtractPlato(), gravity, USUAL_ASH_FRAC, glassMl);
   }
 }

@@ -58,4 +58,28 @@ public final class Lifting {
   public static double indexRatio(double loadKg, double limitKg) {
     return Require.notBelow0("load", loadKg) / Require.above0("limit", limitKg);
   }
+
+  /// Load over limit for a lift that is described; above 1 it wants a hoist or a second person.
+  ///
+  /// Refused where no load is safe: beyond 0.63 m of reach, 1.75 m of height, 135 degrees of twist.
+  /// The method leaves out hot, wet and swinging loads: use a hoist from 0.7 on.
+  @Source(key = "niosh-1994", at = "lifting index", trust = Trust.SECOND_HAND)
+  @Reckoned(
+      name = "lift-load",
+      says = "How does a load compare with the limit of the lift it needs?",
+      equation = "index = load/(23 kg HM VM DM AM FM CM)",
+      range =
+          "as the limit; hot, wet or swinging loads are worse; hoist from 0.7; local code rules")
+  public static double loadIndexRatio(
+      double loadKg,
+      @Usually(0.40) double reachM,
+      @Usually(0.90) double heightM,
+      @Usually(0.60) double travelM,
+      @Usually(0) double twistDegreeNumber,
+      @Usually(1) double frequencyFactor,
+      @Usually(0.90) double couplingFactor) {
+    return indexRatio(
+        loadKg,
+        limitKg(reachM, heightM, travelM, twistDegreeNumber, frequencyFactor, couplingFactor));
+  }
 }

@@ -44,4 +44,21 @@ public final class MashVolume {
     double p = Require.within("firstWortPlato", firstWortPlato, 1, 40);
     return Require.notBelow0("maltKg", maltKg) * extractFrac * (PERCENT_NUMBER - p) / p;
   }
+
+  /// Room that dry grist takes up, in a bag or a bin.
+  ///
+  /// `V = m/rho`
+  ///
+  /// - Valid: crushed malt of 0.50 to 0.55 kg/L; 0.2 to 1 accepted, outside it refuses.
+  /// - Source: from memory.
+  @Reckoned(
+      name = "grist-volume",
+      says = "How much room dry grist takes up.",
+      equation = "V = m/rho",
+      range = "crushed malt 0.50 to 0.55 kg/L, from memory; 0.2 to 1 accepted")
+  @Source(key = "practice", at = "bulk density of grist", trust = Trust.MEMORY)
+  public static double gristL(double maltKg, @Usually(0.52) double bulkKgPerL) {
+    Require.within("bulk density in kg/L", bulkKgPerL, 0.2, 1);
+    return Require.notBelow0("maltKg", maltKg) / bulkKgPerL;
+  }
 }

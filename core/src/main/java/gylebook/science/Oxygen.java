@@ -74,4 +74,39 @@ public final class Oxygen {
   public static double pureOverAirRatio(@Usually(0.20946) double oxygenFrac) {
     return 1 / Require.within("share of oxygen in air", oxygenFrac, 0.01, 1);
   }
+
+  /// Oxygen that yeast asks of the wort.
+  ///
+  /// @param frugalMgPerL strains content with half of air's share
+  /// @param ordinaryMgPerL strains content with air
+  /// @param demandingMgPerL strains that want pure oxygen; a fourth class wants more still
+  /// @param aleLeastMgPerL what ales are usually given, at least
+  /// @param aleMostMgPerL at most
+  /// @param lagerLeastMgPerL what lagers are usually given, at least
+  /// @param lagerMostMgPerL at most
+  public record Demand(
+      double frugalMgPerL,
+      double ordinaryMgPerL,
+      double demandingMgPerL,
+      double aleLeastMgPerL,
+      double aleMostMgPerL,
+      double lagerLeastMgPerL,
+      double lagerMostMgPerL) {}
+
+  /// Oxygen that ale strains ask for, in Kirsop's classes, and what is usually given.
+  ///
+  /// - Valid: ale strains; dried yeast brings its own sterol and needs none (from memory). Too much
+  ///   harms: measure it. Oxygen feeds fire.
+  /// - Source: Kirsop 1974 as told by Boulton and Quain; practice.
+  @Reckoned(
+      name = "oxygen-demand",
+      says = "How much oxygen yeasts ask of the wort, by class, and what is usually given.",
+      equation =
+          "4, 8 and 40 mg/L or more by class of strain; 8 to 12 for ales, 10 to 15 for lagers",
+      range = "wort before the yeast has grown; dried yeast needs none")
+  @Source(key = "kirsop1974", at = "four classes, as quoted", trust = Trust.SECOND_HAND)
+  @Source(key = "practice", at = "usual doses", trust = Trust.PRACTICE)
+  public static Demand demand() {
+    return new Demand(4, 8, 40, 8, 12, 10, 15);
+  }
 }

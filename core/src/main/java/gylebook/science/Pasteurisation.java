@@ -13,6 +13,8 @@ public final class Pasteurisation {
 
   private static final double PER_K_FACTOR = 1.393;
   private static final double BASE_C = 60;
+  private static final double CIRCUIT_C = 77;
+  private static final double CIRCUIT_MIN = 5;
   private static final double Z_K = Math.log(10) / Math.log(PER_K_FACTOR);
 
   private Pasteurisation() {}
@@ -133,6 +135,37 @@ public final class Pasteurisation {
     Require.above0("time to a tenth at 60 C in min", tenthMin);
     Require.above0("rise for ten times in K", tenfoldK);
     return powersNumber * tenthMin * 60 * Math.pow(10, (BASE_C - doseC) / tenfoldK);
+  }
+
+  /// What heat has done in a circuit.
+  ///
+  /// @param doseNumber pasteurisation units at the coldest point
+  /// @param stillMin minutes still to hold by this program's rule; 0 when it is met
+  /// @param enough whether the rule is met
+  public record Circuit(double doseNumber, double stillMin, boolean enough) {}
+
+  /// Whether hot water has sanitised a whole circuit, by its coldest point.
+  ///
+  /// 77 C or more for 5 min by the probe in the return: this program's rule, ten times the 30 s
+  /// that US food law asks of what lies in the water.
+  ///
+  /// - Valid: clean surfaces: heat does not go through dirt. Below 77 C it never counts as enough.
+  ///   Hot water scalds; hoses burst off. Follow your local code.
+  /// - Source: the food code; the five minutes are a rule of this program.
+  ///
+  /// @param coldestC the coldest temperature anywhere in the circuit, that is in the return
+  @Reckoned(
+      name = "hot-circuit",
+      says = "Whether hot water has sanitised a circuit, by the temperature of its coldest point.",
+      equation = "77 C or more in the return for 5 min; dose = 1.393^(T - 60) t",
+      range = "clean surfaces, the coldest probe; 0 to 110 C, refused outside; hot water scalds")
+  @Source(key = "food-code", at = "4-501.111, 4-703.11", trust = Trust.READ)
+  @Source(key = "delvecchio1951", trust = Trust.READ)
+  public static Circuit circuit(double coldestC, @Usually(5) double heldMin) {
+    double dose = doseNumber(coldestC, heldMin);
+    boolean hot = coldestC >= CIRCUIT_C;
+    double still = hot ? Math.max(0, CIRCUIT_MIN - heldMin) : CIRCUIT_MIN;
+    return new Circuit(dose, still, hot && still == 0);
   }
 
   /// The integral along a straight line, also where it is level.

@@ -4,6 +4,10 @@ package gylebook.science;
 public final class Pitching {
   private static final double ML_PER_L = 1000;
 
+  private static final double ALE_COUNT_PER_ML = 0.75e6;
+  private static final double EITHER_COUNT_PER_ML = 1e6;
+  private static final double LAGER_COUNT_PER_ML = 1.5e6;
+
   private Pitching() {}
 
   /// Living cells to pitch.
@@ -50,5 +54,53 @@ public final class Pitching {
     return cellsCount
         / heldCountPerG
         / Require.within("living share after pitching", viableFrac, 0.05, 1);
+  }
+
+  /// Cells by the three habits of the trade.
+  ///
+  /// @param aleCount for ales, 0.75 million per mL and degree Plato
+  /// @param eitherCount for either, 1 million
+  /// @param lagerCount for lagers, 1.5 million
+  public record Habit(double aleCount, double eitherCount, double lagerCount) {}
+
+  /// Living cells to pitch, by each of the three habits.
+  ///
+  /// `N = r V OE`
+  ///
+  /// - Valid: 0 to 40 P; refused outside. Habits, not laws.
+  /// - Source: trade consensus, from memory.
+  @Reckoned(
+      name = "cells-to-pitch-by-habit",
+      says = "How many living yeast cells ales and lagers are pitched with.",
+      equation = "N = r V OE with r = 0.75e6, 1.0e6 and 1.5e6",
+      range = "0 to 40 P, refused outside; habits, not laws")
+  @Source(key = "practice", at = "pitching rates", trust = Trust.PRACTICE)
+  public static Habit habits(double wortL, double originalPlato) {
+    return new Habit(
+        cellsCount(wortL, originalPlato, ALE_COUNT_PER_ML),
+        cellsCount(wortL, originalPlato, EITHER_COUNT_PER_ML),
+        cellsCount(wortL, originalPlato, LAGER_COUNT_PER_ML));
+  }
+
+  /// Dried yeast for a wort.
+  ///
+  /// `m = r V OE/(n v)`
+  ///
+  /// - Valid: as the two it is made of.
+  /// - Source: as above.
+  @Reckoned(
+      name = "dried-yeast-for-wort",
+      says = "How much dried yeast a wort wants.",
+      equation = "m = r V OE/(n v)",
+      range = "r 0.75e6 (ale) to 1.5e6 (lager); 6e9 to 16e9 living cells a gram; a habit")
+  @Source(key = "vandenberg2003", at = "table 1", trust = Trust.SECOND_HAND)
+  @Source(key = "practice", at = "pitching rates", trust = Trust.PRACTICE)
+  public static double driedForWortG(
+      double wortL,
+      double originalPlato,
+      @Usually(0.75e6) double rateCountPerMl,
+      @Usually(10e9) double heldCountPerG,
+      @Usually(0.95) double viableFrac) {
+    return driedG(cellsCount(wortL, originalPlato, rateCountPerMl), heldCountPerG, viableFrac);
   }
 }

@@ -33,4 +33,32 @@ public final class Sanitiser {
     double stock = Require.within("stock as a share", stockFrac, 1e-6, 1) * PURE_MG_PER_L;
     return Require.within("wanted strength in mg/L", wantedMgPerL, 0, stock) / stock * ML_PER_L;
   }
+
+  /// Concentrated cleaner for a litre of ready solution: caustic, phosphoric or nitric acid.
+  ///
+  /// `V1 = C2 rho2/(C1 rho1)`, both by weight, the ready solution as heavy as water
+  ///
+  /// - Valid: shares by weight; usual are 1 to 5 % of caustic soda at 55 to 70 C, 1 to 2 % of
+  ///   phosphoric or nitric acid. Refused where the stock is weaker than wanted. **Caustic burns
+  ///   skin and eyes and heats up as it dissolves**: into cold water, never the reverse; goggles,
+  ///   gloves; not on aluminium; acid never with chlorine. The label and your local code rule.
+  /// - Source: dilution; strengths read in texts on cleaning in place.
+  ///
+  /// @param stockFrac active matter of the stock by weight
+  /// @param stockKgPerL how heavy the stock is: 1.53 for caustic of 50 %, from memory
+  @Reckoned(
+      name = "cleaner-dose",
+      says = "How much concentrated cleaner makes a litre of solution of a strength by weight.",
+      equation = "V1 = C2/(C1 rho1)",
+      range = "1 to 5 % caustic, 1 to 2 % acid are usual; into water, never the reverse; goggles")
+  @Source(key = "practice", at = "strengths of cleaning in place", trust = Trust.PRACTICE)
+  @Source(key = "mass-balance", at = "dilution", trust = Trust.COMPUTED)
+  public static double cleanerMlPerL(
+      double stockFrac, double wantedFrac, @Usually(1.53) double stockKgPerL) {
+    double stock = Require.within("stock as a share", stockFrac, 1e-6, 1);
+    Require.within("density of the stock in kg/L", stockKgPerL, 0.7, 2);
+    return Require.within("wanted strength as a share", wantedFrac, 0, stock)
+        / (stock * stockKgPerL)
+        * ML_PER_L;
+  }
 }

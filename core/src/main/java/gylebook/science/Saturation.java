@@ -16,6 +16,8 @@ public final class Saturation {
   private static final double N9 = -0.23855557567849;
   private static final double N10 = 0.65017534844798e3;
 
+  private static final double KPA_PER_MMHG = 101.325 / 760;
+
   private Saturation() {}
 
   /// Pressure at which water of this temperature boils.
@@ -66,5 +68,42 @@ public final class Saturation {
     double d = 2 * g / (-f - Math.sqrt(f * f - 4 * e * g));
     double sum = N10 + d;
     return (sum - Math.sqrt(sum * sum - 4 * (N9 + N10 * d))) / 2 - ZERO_KELVIN;
+  }
+
+  /// Pressure at which water boils, by the three-constant law of handbooks.
+  ///
+  /// `log10 p = 8.07131 - 1730.63/(233.426 + t)`, mmHg
+  ///
+  /// - Valid: 1 to 100 C; refused outside. Its boiling point is 0.02 K too high at sea level and
+  ///   0.04 K at 1600 m: use {@link #saturationKpa} for a calibration.
+  /// - Source: from memory.
+  @Reckoned(
+      name = "saturation-pressure-three-constants",
+      says = "The pressure at which water boils, by the three-constant law of handbooks.",
+      equation = "log10 p = 8.07131 - 1730.63/(233.426 + t), mmHg",
+      range = "1 to 100 C, refused outside; its boiling point is 0.02 to 0.06 K too high")
+  @Source(key = "steam-tables", at = "Antoine's law", trust = Trust.MEMORY)
+  public static double handbookKpa(double waterC) {
+    Require.within("waterC", waterC, 1, 100);
+    return Math.pow(10, 8.07131 - 1730.63 / (233.426 + waterC)) * KPA_PER_MMHG;
+  }
+
+  /// How much the boiling point moves with the pressure.
+  ///
+  /// `dT/dp`, the slope of the saturation line
+  ///
+  /// - Valid: as the boiling point, 1 to 22 000 kPa. 0.277 K/kPa at sea level: weather of 3 kPa is
+  ///   0.8 K.
+  /// - Source: IAPWS-IF97, equation 31.
+  @Reckoned(
+      name = "boiling-point-slope",
+      says = "How much the boiling point of water moves with the pressure.",
+      equation = "dT/dp along the saturation line",
+      range = "1 to 22000 kPa; refused outside")
+  @Source(key = "iapws-if97", at = "equation 31, table 36", trust = Trust.READ)
+  public static double boilingSlopeKPerKpa(@Usually(101.325) double pressureKpa) {
+    double p = Require.within("pressureKpa", pressureKpa, 1, 22_000);
+    double step = 1e-4 * p;
+    return (boilingC(p + step) - boilingC(p - step)) / (2 * step);
   }
 }

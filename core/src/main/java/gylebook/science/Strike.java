@@ -9,6 +9,15 @@ public final class Strike {
   private static final double WATER_J_PER_KG_K = 4184;
   private static final double MOST_C = 120;
 
+  /// What an open kettle can hold as liquor; see also the cautions of the mash temperature.
+  public static final Validity LIQUOR_RANGE =
+      new Validity(
+          "strike temperature in C",
+          5,
+          99,
+          "no liquor in an open kettle is so; take more or less liquor, or see whether two amounts"
+              + " changed places");
+
   private Strike() {}
 
   /// Strike temperature with the malt's wetting heat given.

@@ -56,4 +56,30 @@ public final class WaterDensity {
     Require.within("pressureKpa", pressureKpa, 50, 1000);
     return LiquidIf97.densityKgPerM3(waterC, pressureKpa) / Air.L_PER_M3;
   }
+
+  /// Density of water, Kell's own fit of 1975 on the temperature scale of 1968.
+  ///
+  /// `rho = (999.83952 + 16.945176 t - 7.9870401e-3 t^2 - ...)/(1 + 16.879850e-3 t)`
+  ///
+  /// - Valid: 0 to 150 C; refused outside. A web print has 16.897850 for 16.879850 and is 0.07
+  ///   kg/m3 too low at 4 C. The newer fit is to be preferred: the scale has moved by 0.005 K at 20
+  ///   C.
+  /// - Source: Kell 1975 as printed by Jones and Harris 1992.
+  @Reckoned(
+      name = "water-density-1975",
+      says = "How heavy a litre of water is, by the fit of 1975.",
+      equation = "rho = (999.83952 + 16.945176 t - 7.9870401e-3 t^2 - ...)/(1 + 16.879850e-3 t)",
+      range = "0 to 150 C on the scale of 1968; refused outside")
+  @Source(key = "kell-1975", at = "as in Jones and Harris 1992", trust = Trust.SECOND_HAND)
+  public static double olderKgPerL(double waterC) {
+    double t = Require.within("waterC", waterC, 0, 150);
+    double above =
+        999.83952
+            + t
+                * (16.945176
+                    + t
+                        * (-7.9870401e-3
+                            + t * (-46.170461e-6 + t * (105.56302e-9 - 280.54253e-12 * t))));
+    return above / (1 + 16.879850e-3 * t) / 1000;
+  }
 }

@@ -30,4 +30,21 @@ public final class WaterViscosity {
     }
     return 1e-6 * sum;
   }
+
+  /// Viscosity of water by a short fit.
+  ///
+  /// `mu = 2.414e-5 10^(247.8/(T + 133.15))`, T in C
+  ///
+  /// - Valid: 0 to 100 C within 2.5 %; refused outside.
+  /// - Source: from memory.
+  @Reckoned(
+      name = "water-viscosity-fit",
+      says = "How viscous water is, by a short fit.",
+      equation = "mu = 2.414e-5 10^(247.8/(T + 133.15))",
+      range = "0 to 100 C within 2.5 %; refused outside")
+  @Source(key = "steam-tables", at = "a short fit", trust = Trust.MEMORY)
+  public static double fitPaSec(double waterC) {
+    Require.within("water temperature in C", waterC, 0, 100);
+    return 2.414e-5 * Math.pow(10, 247.8 / (waterC + 133.15));
+  }
 }

@@ -22,8 +22,8 @@ public final class TypedLine {
   private static final Pattern EDGES = Pattern.compile("^[\\s(\\[\"“„]+|[\\s,;:?!)\\]\"”]+$");
   private static final Pattern MIXED = Pattern.compile("(?s)\\d+ (\\d+/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞]).*");
 
-  /// Said of one gravity or the other: in a line they name the amount before or behind them.
-  private static final Set<String> NAMES = Set.of("og", "fg");
+  /// In a line they name the amount before or behind them: `og 1.050`, `pH 5.4`.
+  private static final Set<String> NAMES = Set.of("og", "fg", "ph");
 
   /// Whole and part that people write in one amount, larger unit first.
   private static final List<List<String>> JOINED =
@@ -132,9 +132,10 @@ public final class TypedLine {
       return Optional.of(new Piece.Figure(text, true));
     }
     boolean unit =
-        (UnitText.anywhere(rest).isPresent() && !NAMES.contains(rest))
-            || symbols.stream().anyMatch(symbol -> UnitText.normal(symbol).equals(rest))
-            || joined(rest);
+        !NAMES.contains(rest)
+            && (UnitText.anywhere(rest).isPresent()
+                || symbols.stream().anyMatch(symbol -> UnitText.normal(symbol).equals(rest))
+                || joined(rest));
     return unit ? Optional.of(new Piece.Figure(text, false)) : Optional.empty();
   }
 

@@ -139,6 +139,7 @@ final class UnitTable {
     straight(Quantity.PH, "pH", "pH", 1, 2);
     straight(Quantity.CONCENTRATION, "mg/L", "milligram per litre", 1, 0);
     straight(Quantity.CONCENTRATION, "g/L", "gram per litre", 1000, 2);
+    straight(Quantity.CONCENTRATION, "µg/L", "microgram per litre", 1e-3, 0);
     straight(Quantity.CONCENTRATION, "ppm", "part per million", 1, 0);
     straight(Quantity.CONCENTRATION, "ppb", "part per billion", 1e-3, 0);
     straight(Quantity.DENSITY, "kg/L", "kilogram per litre", 1, 4);
@@ -170,6 +171,7 @@ final class UnitTable {
     straight(Quantity.PRESSURE, "kPa", "kilopascal", 1, 1);
     straight(Quantity.PRESSURE, "Pa", "pascal", 1e-3, 0);
     straight(Quantity.PRESSURE, "hPa", "hectopascal", 0.1, 0);
+    straight(Quantity.PRESSURE, "MPa", "megapascal", 1000, 4);
     straight(Quantity.PRESSURE, "mbar", "millibar", 0.1, 0);
     straight(Quantity.PRESSURE, "bar", "bar", 100, 2);
     straight(Quantity.PRESSURE, "psi", "pound-force per square inch", KPA_IN_PSI, 1);

@@ -80,6 +80,7 @@ final class UnitText {
           Map.entry("°WK", List.of("windisch-kolbach")),
           Map.entry("vol", List.of("vols", "volumes", "volumes co2", "vol co2")),
           Map.entry("psi", List.of("lbf/in2", "psig")),
+          Map.entry("µg/L", List.of("ug/l", "mcg/l")),
           Map.entry("mbar", List.of("millibar")),
           Map.entry("W", List.of("watt", "watts")),
           Map.entry("kW", List.of("kilowatt", "kilowatts")),

@@ -172,7 +172,37 @@ class QuestionTest {
         "what temperature does water boil at 5000 ft | boiling-point pressureKpa=(84.3111 kPa)",
         "how long to chill 20 kg with 0.1 kg/s at 12 C | "
             + "immersion-chilling-time wortKg=20 kg; waterKgPerSec=0.1 kg/s; waterC=12 C",
-        "carbonate at 38F for 2.5 vols | carbonation-pressure beerC=38F; wantedVol=2.5 vols"
+        "carbonate at 38F for 2.5 vols | carbonation-pressure beerC=38F; wantedVol=2.5 vols",
+        "dry yeast for 180 billion cells | dried-yeast cellsCount=180e9",
+        "how hot must strike water be for 6 kg malt and 30 kg water to mash at 67 C | "
+            + "strike liquorKg=30 kg; maltKg=6 kg; mashC=67 C",
+        "heat up 40 L 15 C 69.6 C 5500 W | "
+            + "heating-time massKg=(39.9281 kg); fromC=15 C; toC=69.6 C; powerW=5500 W",
+        "chilling water 95 C 20 C 12 C | "
+            + "least-chilling-water startC=95 C; targetC=20 C; waterC=12 C",
+        "counterflow wort 3 L/min 95 C water 6 L/min 12 C UA 500 | "
+            + "counterflow-chiller wortKgPerSec=(0.0515000 kg/s); wortC=95 C; "
+            + "waterKgPerSec=(0.0998203 kg/s); waterC=12 C; uaWPerK=500",
+        "boiling point at 0.1 MPa | boiling-point pressureKpa=0.1 MPa",
+        "ramp error 1.7 K/min | probe-ramp-error rampKPerSec=(0.0283333333 K/s)",
+        "duty ripple 5500 W 205 kJ/K | duty-ripple powerW=5500 W; heatJPerK=(205000 J/K)",
+        "chip register 0x0191 | chip-temperature registerNumber=401",
+        "residual alkalinity Ca 50 Mg 10 HCO3 100 | "
+            + "residual-alkalinity calciumMgPerL=50; magnesiumMgPerL=10; bicarbonateMgPerL=100",
+        "gypsum 1 g/L | salt-ions doseGPerL=1 g/L; saltFormula=CaSO4.2H2O",
+        "attenuation at mash temperature 65 C | attenuation-limit mashC=65 C",
+        "whirlpool hops 98 C to 78 C in 40 min | "
+            + "iso-alpha-in-even-cooling startC=98 C; endC=78 C; coolingMin=40 min",
+        "whirlpool 20 min at 85 C | iso-alpha-formed wortC=85 C; heldMin=20 min",
+        "vapour pressure of water at 66 C | saturation-pressure waterC=66 C",
+        "real extract 12 P 2.5 P | alcohol originalPlato=12 P; apparentPlato=2.5 P",
+        "calories of a beer 1.050 1.010 | "
+            + "food-energy-from-gravities originalPlato=1.050; apparentPlato=1.010",
+        "latent heat at 1000 m | latent-heat-of-the-boil pressureKpa=(89.8763 kPa)",
+        "boil off 27 L 11 P 3 kg | boil-concentration wortL=27 L; wortPlato=11 P; waterKg=3 kg",
+        "bleach 5.25 % 100 mg/L | sanitiser-dose stockFrac=5.25 %; wantedMgPerL=100 mg/L",
+        "hardness calcium 50 magnesium 10 | water-hardness calciumMgPerL=50; magnesiumMgPerL=10",
+        "carbonation at altitude 5000 ft | carbonation-altitude altitudeM=5000 ft"
       })
   void aLineIsUnderstood(String line, String understood) {
     assertThat(understood(meant(line)).strip()).isEqualTo(understood);

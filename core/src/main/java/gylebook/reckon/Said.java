@@ -1,0 +1,105 @@
+package gylebook.reckon;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/// What people write in an amount that is no unit of the table: `180 billion`, `1.7 K/min`.
+///
+/// A word or a unit that is passed over changes a number a thousandfold, so these are read.
+final class Said {
+  /// Units behind a number beyond the table's: by the second, and by the joule, in other sizes.
+  static final Set<String> UNITS =
+      Set.of("mm/s", "K/min", "C/min", "K/h", "C/h", "kJ/K", "kJ/kg", "kJ/(kg K)", "kg/m3");
+
+  private static final Map<String, Integer> POWERS =
+      Map.of("thousand", 3, "million", 6, "billion", 9);
+  private static final Pattern COUNTED =
+      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?) ?(thousand|million|billion)\\b");
+
+  /// The symbol of an element that reads like milligrams.
+  private static final Pattern MAGNESIUM = Pattern.compile("\\bMg(?=[ =:]*\\d)");
+
+  private static final Pattern HEX = Pattern.compile("\\b0[xX]([0-9a-fA-F]{1,8})\\b");
+  private static final Pattern AMOUNT = Pattern.compile("([+-]?[0-9.,e]+) ?(\\S.*)");
+
+  /// A unit, the one that is wanted, and by how much the number grows.
+  private record Step(String from, String wanted, String factor) {}
+
+  /// A salt by the name in the shop; calcium chloride is sold with two waters.
+  private record Salted(String name, String is) {}
+
+  private static final List<Salted> SALTS =
+      List.of(
+          new Salted("gypsum", "CaSO4.2H2O"),
+          new Salted("calcium chloride", "CaCl2.2H2O"),
+          new Salted("epsom", "MgSO4.7H2O"),
+          new Salted("magnesium chloride", "MgCl2.6H2O"),
+          new Salted("baking soda", "NaHCO3"),
+          new Salted("table salt", "NaCl"),
+          new Salted("chalk", "CaCO3"),
+          new Salted("lime", "Ca(OH)2"));
+
+  private static final List<Step> STEPS =
+      List.of(
+          new Step("K/min", "K/s", "0.0166666666667"),
+          new Step("C/min", "K/s", "0.0166666666667"),
+          new Step("K/h", "K/s", "0.000277777777778"),
+          new Step("C/h", "K/s", "0.000277777777778"),
+          new Step("K/s", "K/min", "60"),
+          new Step("mm/s", "m/s", "0.001"),
+          new Step("kJ/K", "J/K", "1000"),
+          new Step("kJ/kg", "J/kg", "1000"),
+          new Step("kJ/(kg K)", "J/(kg K)", "1000"));
+
+  private Said() {}
+
+  /// The line with numbers in place of number words, and nothing that reads as another unit.
+  static String plain(String line) {
+    String counted = COUNTED.matcher(line).replaceAll(Said::counted);
+    String named = MAGNESIUM.matcher(counted).replaceAll("magnesium");
+    return HEX.matcher(named).replaceAll(hex -> String.valueOf(Long.parseLong(hex.group(1), 16)));
+  }
+
+  private static String counted(MatchResult found) {
+    int power = POWERS.getOrDefault(found.group(2).toLowerCase(Locale.ROOT), 0);
+    return found.group(1) + "e" + power;
+  }
+
+  /// The formula of a brewing salt that is named in a line.
+  static Optional<String> formula(String line) {
+    String small = line.toLowerCase(Locale.ROOT);
+    return SALTS.stream().filter(salt -> small.contains(salt.name())).findFirst().map(Salted::is);
+  }
+
+  /// An amount in the wanted unit, where it was typed in one of its sizes.
+  static Optional<String> inUnit(String typed, String wanted) {
+    Matcher amount = AMOUNT.matcher(typed.strip().replace("°", ""));
+    if (!amount.matches()) {
+      return Optional.empty();
+    }
+    String unit = amount.group(2).strip();
+    return STEPS.stream()
+        .filter(step -> step.from().equalsIgnoreCase(unit) && step.wanted().equals(wanted))
+        .findFirst()
+        .flatMap(step -> times(amount.group(1), step))
+        .map(number -> number + " " + wanted);
+  }
+
+  private static Optional<String> times(String number, Step step) {
+    try {
+      BigDecimal value = new BigDecimal(number.replace(',', '.'));
+      return Optional.of(
+          value.multiply(new BigDecimal(step.factor())).round(new MathContext(9)).toPlainString());
+    } catch (NumberFormatException odd) {
+      return Optional.empty();
+    }
+  }
+}

@@ -27,6 +27,7 @@ import gylebook.science.Carbonation;
 import gylebook.science.CarbonationTime;
 import gylebook.science.ChiSquareGate;
 import gylebook.science.Chiller;
+import gylebook.science.ChillerFilms;
 import gylebook.science.ChipThermometer;
 import gylebook.science.Circuit;
 import gylebook.science.Colour;
@@ -153,6 +154,7 @@ final class Phenomena {
     CarbonationTime.class,
     ChiSquareGate.class,
     Chiller.class,
+    ChillerFilms.class,
     ChipThermometer.class,
     Circuit.class,
     Colour.class,

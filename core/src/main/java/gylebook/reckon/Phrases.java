@@ -38,7 +38,7 @@ final class Phrases {
       ph at mash temperature, ph hot, ph reads hot, hot ph: ph-read-hot
       conductivity, conductance: salted-water
       gypsum, epsom salt, epsom: salt-ions
-      hard water, preboil, pre boil: liquor-heated
+      hard water, preboil: liquor-heated
       isomerisation, isomerization: iso-alpha-formed hop-isomerisation-rate
       whirlpool, hop stand, flameout, flame out: \
       iso-alpha-formed iso-alpha-in-even-cooling iso-alpha-in-free-cooling
@@ -49,7 +49,7 @@ final class Phrases {
       colour of malt, colour from malt, color from malt: beer-colour-of-malt
       turbidity, haze: colour-haze
       lauter efficiency, sparge: lauter rinse
-      alcohol density, density of alcohol, ethanol density: alcohol-water-density
+      density of alcohol, ethanol density: alcohol-water-density
       sg of ethanol, gravity of alcohol, sg of alcohol: alcohol-gravity
       vol to mass, volume to mass: alcohol-by-mass
       original gravity from alcohol: original-extract

@@ -238,8 +238,9 @@ public final class Question {
   private List<Candidate> candidates(Optional<Calculation> plainly) {
     List<Calculation> tried = plainly.map(List::of).orElseGet(Reckoner::all);
     record Weighed(Calculation calculation, double words) {}
+    Vocabulary.Heard heard = Vocabulary.heard(words);
     return tried.stream()
-        .map(each -> new Weighed(each, plainly.isPresent() ? 2 : WORDS.fit(each, words)))
+        .map(each -> new Weighed(each, plainly.isPresent() ? 2 : WORDS.fit(each, heard)))
         .filter(each -> each.words() > 0)
         .sorted(Comparator.comparingDouble(each -> -each.words()))
         .limit(TRIED_MOST)

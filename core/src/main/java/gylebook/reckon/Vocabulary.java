@@ -96,8 +96,24 @@ final class Vocabulary {
     return close.stream().min((a, b) -> NearNames.letters(word, a) - NearNames.letters(word, b));
   }
 
+  /// Words, and the phrases that are in them.
+  record Heard(List<String> words, List<Map.Entry<List<String>, List<String>>> phrases) {
+    Heard {
+      words = List.copyOf(words);
+      phrases = List.copyOf(phrases);
+    }
+  }
+
+  /// What is in some words, found once for all calculations.
+  static Heard heard(List<String> words) {
+    return new Heard(
+        words,
+        Phrases.meant().entrySet().stream().filter(each -> holds(words, each.getKey())).toList());
+  }
+
   /// How well words fit a calculation; above 1 when brewers say it so.
-  double fit(Calculation calculation, List<String> words) {
+  double fit(Calculation calculation, Heard heard) {
+    List<String> words = heard.words();
     Map<String, Double> held = weights.getOrDefault(calculation.name(), Map.of());
     double have = 0;
     double most = 0;
@@ -117,14 +133,14 @@ final class Vocabulary {
     double plain = have / most - UNSAID * unsaid / name.size();
     boolean whole = unsaid == 0 && name.stream().allMatch(words::contains);
     boolean spelt = holds(words, name);
-    return plain * (whole ? 1.2 : 1) + (spelt ? SPELT * name.size() : 0) + said(calculation, words);
+    return plain * (whole ? 1.2 : 1) + (spelt ? SPELT * name.size() : 0) + said(calculation, heard);
   }
 
-  private double said(Calculation calculation, List<String> spoken) {
+  private static double said(Calculation calculation, Heard heard) {
     double best = 0;
-    for (Map.Entry<List<String>, List<String>> each : Phrases.meant().entrySet()) {
+    for (Map.Entry<List<String>, List<String>> each : heard.phrases()) {
       int rank = each.getValue().indexOf(calculation.name());
-      if (rank >= 0 && holds(spoken, each.getKey())) {
+      if (rank >= 0) {
         int words = each.getKey().size();
         double length = PHRASE_WORD * words + (words > 2 ? SPELT * words : 0);
         best = Math.max(best, PHRASE + length - PHRASE_RANK * rank);

@@ -53,6 +53,7 @@ public final class TapWater {
   /// @param alkalinityMgPerL as calcium carbonate
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
   @Source(key = "robinson-stokes", at = "conductance", trust = Trust.MEMORY)
+  @Source(key = "appelo2017", at = "weights in a mixture", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "liquor-species",
       says = "What is dissolved in a liquor, and its conductance, from an analysis.",
@@ -214,6 +215,7 @@ public final class TapWater {
   /// Water without minerals after weighed salts, at 25 C: what a conductivity meter should show.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
   @Source(key = "robinson-stokes", at = "conductance", trust = Trust.MEMORY)
+  @Source(key = "appelo2017", at = "weights in a mixture", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "salted-water",
       says = "Ionic strength and conductance of pure water after brewing salts.",

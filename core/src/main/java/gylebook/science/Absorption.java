@@ -2,6 +2,11 @@ package gylebook.science;
 
 /// Liquid that stays behind: in the grain, in the hops, in the trub.
 public final class Absorption {
+  private static final double HOPS_LEAST_KG_PER_L = 0.007;
+  private static final double HOPS_MOST_KG_PER_L = 0.014;
+  private static final double TRUB_LEAST_KG_PER_L = 0.0021;
+  private static final double TRUB_MOST_KG_PER_L = 0.0028;
+
   private Absorption() {}
 
   /// Water held by spent grain per kilogram of malt.
@@ -104,6 +109,10 @@ public final class Absorption {
   @Source(key = "practice", at = "spent hops and trub, a supplier's text", trust = Trust.READ)
   public static Left residue(double wortL) {
     Require.notBelow0("wort in L", wortL);
-    return new Left(0.007 * wortL, 0.014 * wortL, 0.0021 * wortL, 0.0028 * wortL);
+    return new Left(
+        HOPS_LEAST_KG_PER_L * wortL,
+        HOPS_MOST_KG_PER_L * wortL,
+        TRUB_LEAST_KG_PER_L * wortL,
+        TRUB_MOST_KG_PER_L * wortL);
   }
 }

@@ -9,6 +9,14 @@ public final class BeerGas {
   private static final double ML_PER_L = 1000;
   private static final double PERCENT_NUMBER = 100;
 
+  /// What a closed package may still ferment.
+  public static final Validity DROP_RANGE =
+      new Validity(
+          "apparent drop in P",
+          0,
+          0.258,
+          "do not package: bottles burst; 0.001 of gravity is the limit");
+
   private BeerGas() {}
 
   /// Gas still in beer that stands open.

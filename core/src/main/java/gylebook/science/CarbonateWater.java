@@ -88,10 +88,12 @@ public final class CarbonateWater {
       equation = "used = 1 - a1 - 2 a2, a1 = 1/(1 + 10^(pK1 - pH) + 10^(pH - pK2))",
       range = "dilute water of 0 to 100 C, pH 3 to 8.3, refused outside; nothing gassing off")
   public static double usedFrac(@Usually(25) double waterC, @Usually(5.4) double targetPh) {
-    Require.within("target pH", targetPh, 3, 8.3);
+    double h = Require.within("target pH", targetPh, 3, 8.3);
     Dissociation.Carbonic pk = Dissociation.carbonic(waterC);
-    double acid = Math.pow(10, pk.firstNumber() - targetPh);
-    double base = Math.pow(10, targetPh - pk.secondNumber());
+    double pk1 = pk.firstNumber();
+    double pk2 = pk.secondNumber();
+    double acid = Math.pow(10, pk1 - h);
+    double base = Math.pow(10, h - pk2);
     return 1 - (1 + 2 * base) / (1 + acid + base);
   }
 }

@@ -8,6 +8,18 @@ public final class Chiller {
   /// Specific heat of chilling water between 10 and 90 C, from memory of steam tables.
   private static final double WATER_J_PER_KG_K = 4184;
 
+  /// Wort as it comes from a kettle.
+  public static final Validity WORT_RANGE =
+      new Validity("wort temperature in C", 0, 105, "no wort is liquid there");
+
+  /// Water on its way in and out.
+  public static final Validity WATER_RANGE =
+      new Validity(
+          "water temperature in C",
+          0,
+          60,
+          "above, it scalds within seconds and softens hoses; below, it is ice");
+
   private Chiller() {}
 
   /// How wort and water pass each other.

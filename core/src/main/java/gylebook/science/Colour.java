@@ -147,8 +147,8 @@ public final class Colour {
   public static double ofMaltSrm(double maltKg, double maltLovibond, double wortL) {
     Require.notBelow0("malt in kg", maltKg);
     Require.notBelow0("malt colour in Lovibond", maltLovibond);
-    double perL = maltKg * maltLovibond / Require.above0("wort in L", wortL);
-    return maltUnitsSrm(maltUnitsNumber(perL));
+    double lovibondKgPerL = maltKg * maltLovibond / Require.above0("wort in L", wortL);
+    return maltUnitsSrm(maltUnitsNumber(lovibondKgPerL));
   }
 
   /// Haze in a colour sample: above 1 the reading at 430 nm is not to be trusted.

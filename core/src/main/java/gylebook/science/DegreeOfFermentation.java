@@ -2,6 +2,14 @@ package gylebook.science;
 
 /// How far a beer has fermented, of its extract.
 public final class DegreeOfFermentation {
+  /// More than all cannot ferment: real extract never falls below 0, the apparent one hardly.
+  public static final Validity RANGE =
+      new Validity(
+          "degree of fermentation as a share",
+          0,
+          1,
+          "so much cannot have fermented; look at both readings");
+
   private DegreeOfFermentation() {}
 
   /// Apparent degree of fermentation.

@@ -100,6 +100,8 @@ public final class Evaporation {
       @Usually(20) double roomC,
       @Usually(0.5) double humidityFrac,
       @Usually(1) double activityFactor) {
+    Require.within("water temperature in C", waterC, 0, 100);
+    Require.within("room temperature in C", roomC, 0, 100);
     Require.within("humidity", humidityFrac, 0, 1);
     Require.notBelow0("activity factor", activityFactor);
     double inchOfMercuryKpa = 3.386389;

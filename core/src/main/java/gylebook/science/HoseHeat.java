@@ -10,6 +10,11 @@ public final class HoseHeat {
 
   private static final int MOST_TURNS = 60;
 
+  /// Wort in a hose.
+  public static final Validity RANGE =
+      new Validity(
+          "wort temperature in C", 1, 105, "the liquid is taken as wort, neither ice nor steam");
+
   private HoseHeat() {}
 
   /// A hose: bores and length, wall conductivity, emissivity of its outside.

@@ -2,6 +2,14 @@ package gylebook.science;
 
 /// Heat brought together, and heat brought in, without losses.
 public final class Mixing {
+  /// Liquid water and what is stirred into it.
+  public static final Validity RANGE =
+      new Validity(
+          "warmth of the liquid in C",
+          -5,
+          105,
+          "water is ice or steam there, and their heats are not counted");
+
   private Mixing() {}
 
   /// Temperature of two things put together: `T = (m1 c1 T1 + m2 c2 T2)/(m1 c1 + m2 c2)`.

@@ -16,7 +16,8 @@ public final class Saturation {
   private static final double N9 = -0.23855557567849;
   private static final double N10 = 0.65017534844798e3;
 
-  private static final double KPA_PER_MMHG = 101.325 / 760;
+  /// A millimetre of mercury.
+  private static final double MERCURY_MM_KPA = 101.325 / 760;
 
   private Saturation() {}
 
@@ -85,7 +86,7 @@ public final class Saturation {
   @Source(key = "steam-tables", at = "Antoine's law", trust = Trust.MEMORY)
   public static double handbookKpa(double waterC) {
     Require.within("waterC", waterC, 1, 100);
-    return Math.pow(10, 8.07131 - 1730.63 / (233.426 + waterC)) * KPA_PER_MMHG;
+    return Math.pow(10, 8.07131 - 1730.63 / (233.426 + waterC)) * MERCURY_MM_KPA;
   }
 
   /// How much the boiling point moves with the pressure.

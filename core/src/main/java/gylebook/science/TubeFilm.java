@@ -15,9 +15,8 @@ public final class TubeFilm {
           5e6,
           "the flow is not fully turbulent, and the two disagree more");
 
-  private static final double ROUND_CONDUCTIVITY = 0.6065;
+  private static final double SCALE_W_PER_M_K = 0.6065;
   private static final double SCALE_KELVIN = 298.15;
-  private static final double KG_PER_M3_PER_KG_PER_L = 1000;
   private static final double M3_PER_L = 1e-3;
 
   private TubeFilm() {}
@@ -50,7 +49,7 @@ public final class TubeFilm {
   public static double conductivityWPerMK(@Usually(20) double waterC) {
     double kelvin = Require.within("water temperature in C", waterC, 0, 100) + 273.15;
     double t = kelvin / SCALE_KELVIN;
-    return ROUND_CONDUCTIVITY * (-1.48445 + t * (4.12292 - 1.63866 * t));
+    return SCALE_W_PER_M_K * (-1.48445 + t * (4.12292 - 1.63866 * t));
   }
 
   /// Film coefficient of water in a smooth tube, by two correlations.
@@ -72,7 +71,7 @@ public final class TubeFilm {
       @Usually(0.0095) double boreM, double flowLPerSec, @Usually(55) double waterC) {
     Require.above0("bore in m", boreM);
     Require.above0("flow in L/s", flowLPerSec);
-    double density = WaterDensity.waterKgPerL(waterC) * KG_PER_M3_PER_KG_PER_L;
+    double density = WaterDensity.waterKgPerL(waterC) * Air.L_PER_M3;
     double viscosity = WaterViscosity.waterPaSec(waterC);
     double conductivity = conductivityWPerMK(waterC);
     double heat = WaterHeat.waterJPerKgK(waterC, 101.325);

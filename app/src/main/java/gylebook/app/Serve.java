@@ -28,13 +28,14 @@ final class Serve {
   /// @return the exit code
   static int run(Settings settings, PrintWriter out, PrintWriter err) {
     try (DiskJournal journal = DiskJournal.open(settings.book())) {
-      Desk clerk = new Clerk(journal, InstantSource.system());
+      InstantSource clock = SteadyClock.ofThisMachine(journal.newest());
+      Desk clerk = new Clerk(journal, clock);
       Papers wallet = new Wallet();
       if (clerk.book().gyles().isEmpty()) {
         invent(clerk, wallet);
       }
       Path oneWireRoot = OneWireInstruments.USUAL_ROOT;
-      try (Wiring wiring = new Wiring(clerk, InstantSource.system(), oneWireRoot)) {
+      try (Wiring wiring = new Wiring(clerk, clock, oneWireRoot)) {
         wiring.listen(new NoteTaker(clerk, wallet));
         wiring.begin();
         Gate gate = settings.opening().home() ? HomeGate.open(settings) : Gate.closed();

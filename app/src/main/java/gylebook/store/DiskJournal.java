@@ -95,6 +95,19 @@ public final class DiskJournal implements Journal, AutoCloseable {
     }
   }
 
+  /// When the newest entry was written; the beginning of time in an empty book.
+  public synchronized Instant newest() {
+    try (PreparedStatement asked =
+            opened().prepareStatement("SELECT noted FROM entry ORDER BY seq DESC LIMIT 1");
+        ResultSet row = asked.executeQuery()) {
+      Instant noted = row.next() ? Instant.parse(row.getString("noted")) : Instant.EPOCH;
+      opened().commit();
+      return noted;
+    } catch (SQLException failure) {
+      throw unavailable("read", failure);
+    }
+  }
+
   @Override
   public synchronized void close() {
     drop();

@@ -2,14 +2,12 @@ package gylebook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
+import gylebook.testing.Program;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,29 +25,6 @@ class KillTest {
 
   @TempDir Path folder;
 
-  private record Running(Process process, String address) {}
-
-  private Running started(Path book) throws IOException {
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "--enable-native-access=ALL-UNNAMED",
-                "-cp",
-                System.getProperty("java.class.path"),
-                "gylebook.app.Gylebook",
-                "--port",
-                "0",
-                "--book",
-                book.toString())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    var out =
-        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    String line = out.readLine();
-    assertThat(line).as("first line of the program").startsWith("Gylebook is at ");
-    return new Running(process, line.substring("Gylebook is at ".length()));
-  }
-
   @Test
   void whatWasAcknowledgedIsThereAfterAKill() throws IOException, InterruptedException {
     int kills = Integer.getInteger("kills", 3);
@@ -59,7 +34,7 @@ class KillTest {
     int acknowledged = 20;
     List<Integer> notes = new ArrayList<>();
     for (int kill = 0; kill <= kills; kill++) {
-      Running running = started(book);
+      Program running = Program.on(book);
       try (HttpClient client = HttpClient.newHttpClient()) {
         int stands = length(client, running.address());
         assertThat(stands)
@@ -84,7 +59,7 @@ class KillTest {
                         // It was not acknowledged, so nothing is promised.
                       }
                     });
-        running.process().destroyForcibly().waitFor();
+        running.kill();
         onItsWay.join();
       }
     }

@@ -60,6 +60,7 @@ function stamp() {
 /** Keeps the note here first, then sends it. */
 async function note(body, problem) {
   const whole = { at: stamp(), ...body };
+  if (body.do !== "read") waysAt = 0;
   try {
     keep([...waiting(), { once: name(), body: whole }]);
   } catch {
@@ -124,7 +125,10 @@ function show(told) {
   }
   later = null;
   const open = new Set([...kettle.querySelectorAll("details[open] > summary")].map((s) => s.textContent));
+  // What could be done now stays for a while: it is being read.
+  const ways = now() - waysAt < 180_000 ? kettle.querySelector("#levers") : null;
   kettle.innerHTML = told.html;
+  if (ways) kettle.querySelector("#levers")?.replaceWith(ways);
   for (const summary of kettle.querySelectorAll("details > summary")) {
     if (open.has(summary.textContent)) summary.parentElement.open = true;
   }
@@ -136,6 +140,7 @@ function show(told) {
 }
 
 let later = null;
+let waysAt = 0;
 
 // ---- one screen is at the kettle, the others watch ----
 
@@ -362,6 +367,7 @@ document.addEventListener("click", async (event) => {
     try {
       const answer = await fetch(`/api/gyles/${gyle}/levers`);
       place.innerHTML = (await answer.json()).html;
+      waysAt = now();
     } catch {
       place.textContent = "The program does not answer; the wall sheet has what a deviation does.";
     }
@@ -371,6 +377,15 @@ document.addEventListener("click", async (event) => {
   } else if (at.dataset.snooze) {
     snoozedUntil = now() + Number(at.dataset.snooze) * 60_000;
     say(`Reminding again in ${at.dataset.snooze} min.`);
+  } else if (at.dataset.sure && at.textContent !== at.dataset.sure) {
+    // What changes the plan is asked for once more; after a while the first press is forgotten.
+    const words = at.textContent;
+    at.textContent = at.dataset.sure;
+    at.removeAttribute("aria-label");
+    say(at.dataset.sure);
+    setTimeout(() => {
+      at.textContent = words;
+    }, 15_000);
   } else if (at.dataset.do && at.type === "button") {
     at.disabled = true;
     if (at.dataset.do === "start") stayAwake();

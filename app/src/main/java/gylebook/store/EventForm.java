@@ -20,6 +20,7 @@ enum EventForm {
   SWITCH_SET("switch-set", 1, Event.SwitchSet.class),
   WORD_SAID("word-said", 1, Event.WordSaid.class),
   KETTLE_TAKEN("kettle-taken", 1, Event.KettleTaken.class),
+  PLAN_CHANGED("plan-changed", 1, Event.PlanChanged.class),
   UNDONE("undone", 1, Event.Undone.class);
 
   private final String type;
@@ -60,6 +61,7 @@ enum EventForm {
       case Event.SwitchSet _ -> SWITCH_SET;
       case Event.WordSaid _ -> WORD_SAID;
       case Event.KettleTaken _ -> KETTLE_TAKEN;
+      case Event.PlanChanged _ -> PLAN_CHANGED;
       case Event.Undone _ -> UNDONE;
     };
   }

@@ -5,6 +5,7 @@ import gylebook.brewday.DayNote;
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
+import gylebook.brewday.PlanChange;
 import gylebook.brewday.Sighting;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
@@ -22,7 +23,6 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /// What stands behind the glance: entries, instruments, the rest of the day, the notes.
 final class KettleBehind {
@@ -239,24 +239,62 @@ final class KettleBehind {
         .formatted(at, Shown.clock(sec).strip());
   }
 
+  /// The plan as it was fixed, and every plan that came beside it.
+  String plans() {
+    StringBuilder html =
+        new StringBuilder(
+            "<details class=\"plans\"><summary>The plan and what was changed</summary><ol>");
+    gyle.brewedBy()
+        .ifPresent(
+            plan ->
+                html.append(
+                    "<li>As it was fixed <time datetime=\"%s\">%s</time>.<details><summary>What it said</summary><pre>%s</pre></details></li>"
+                        .formatted(plan.at(), plan.at(), Html.escaped(plan.report()))));
+    for (DayNote note : gyle.day()) {
+      if (note.event() instanceof Event.PlanChanged(String says, String document)) {
+        html.append(changed(note, says, document));
+      }
+    }
+    return html.append("</ol></details>").toString();
+  }
+
+  private String changed(DayNote note, String says, String document) {
+    String wanted =
+        PlanChange.read(document)
+            .map(PlanChange::wanted)
+            .map(
+                all ->
+                    "%s, %s, bitterness %s, colour %s"
+                        .formatted(
+                            shown.value("strengthPlato", all.strengthPlato()),
+                            shown.value("fermenterL", all.fermenterL()),
+                            shown.value("bitternessMgPerL", all.bitternessMgPerL()),
+                            shown.value("colourEbc", all.colourEbc())))
+            .orElse("");
+    String words = Html.escaped(says + ". Wanted from then on: " + wanted + ".");
+    return "<li>Changed <time datetime=\"%s\">%s</time>: %s</li>"
+        .formatted(note.at(), note.at(), note.stands() ? words : "<del>" + words + "</del> struck");
+  }
+
   /// Everything noted, newest first; what was struck stays, struck through.
   String notes(Followed day) {
     StringBuilder html =
         new StringBuilder("<details open><summary>The day's notes</summary><ul class=\"notes\">");
     gyle.day().stream()
         .sorted(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq).reversed())
-        .forEach(note -> html.append(note(note, day.weighedBySeq())));
+        .forEach(note -> html.append(note(note, day)));
     return html.append("</ul></details>").toString();
   }
 
-  private String note(DayNote note, Map<Long, Weighed> weighed) {
+  private String note(DayNote note, Followed day) {
     String time = "<time datetime=\"%s\">%s</time> ".formatted(note.at(), note.at());
     String words = Html.escaped(says(note));
     if (!note.stands()) {
       return "<li>" + time + "<del>" + words + "</del> struck</li>";
     }
-    Weighed came = weighed.get(note.seq());
-    String expected = came == null ? "" : " " + Html.escaped(expected(came));
+    Weighed came = day.weighedBySeq().get(note.seq());
+    String late = day.tooLate().contains(note.seq()) ? " It was too late; it counts nowhere." : "";
+    String expected = came == null ? late : " " + Html.escaped(expected(came));
     return "<li>%s%s.%s <button type=\"button\" data-do=\"strike\" data-what=\"%d\" aria-label=\"strike %s\">Strike</button></li>"
         .formatted(time, words, expected, note.seq(), words);
   }
@@ -304,6 +342,7 @@ final class KettleBehind {
       case Event.SwitchSet(String what, String state) ->
           what + " " + (state.isEmpty() ? "as planned" : state);
       case Event.WordSaid(_, String words) -> words;
+      case Event.PlanChanged(String says, _) -> "plan changed: " + says;
       default -> "noted";
     };
   }

@@ -77,7 +77,8 @@ final class KettlePage {
     html.append(
         "<section><h2>Put it right</h2><p>Each way is simulated with the same luck as the forecast above.</p><button type=\"button\" data-levers>What could be done now?</button><div id=\"levers\" aria-live=\"polite\"></div></section>");
     html.append(behind.entries(day)).append(behind.witnesses(day));
-    html.append(behind.coming(day)).append(behind.notes(day)).append(safe());
+    html.append(behind.coming(day)).append(behind.plans()).append(behind.notes(day));
+    html.append(safe());
     return html.toString();
   }
 

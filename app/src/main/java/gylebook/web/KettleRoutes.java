@@ -7,6 +7,7 @@ import gylebook.brewday.FixedPlan;
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
+import gylebook.brewday.PlanChange;
 import gylebook.brewday.Sighting;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.LiveGuard;
@@ -223,6 +224,7 @@ final class KettleRoutes {
       case "switch" -> new Asked.Clear(new Command.Switch(what, value.strip()));
       case "take" -> new Asked.Clear(new Command.TakeKettle(what, value));
       case "say" -> new Asked.Clear(new Command.Say(what, value));
+      case "take" -> taking(gyle, value);
       case "strike" ->
           what.matches("[0-9]{1,18}")
               ? new Asked.Clear(new Command.Strike(Long.parseLong(what)))
@@ -231,6 +233,21 @@ final class KettleRoutes {
       default ->
           new Asked.Unclear("This cannot be done.", said.getOrDefault("do", ""), "Use the page.");
     };
+  }
+
+  private Asked taking(Gyle gyle, String document) {
+    Optional<PlanChange> change = PlanChange.read(document);
+    if (change.isEmpty()) {
+      return new Asked.Unclear("That is no way to put a day right.", "", "Use the page.");
+    }
+    String says = LeverTable.says(new Shown(desk.book().units()), change.get());
+    boolean possible =
+        follower(gyle)
+            .map(one -> one.canTake(gyle.happened(), desk.now(), change.get()))
+            .orElse(false);
+    return possible
+        ? new Asked.Clear(new Command.ChangePlan(says, document))
+        : new Asked.Unclear("It is too late for that.", says, "Look at what could be done now.");
   }
 
   private Asked reading(Gyle gyle, Map<String, String> said, String name, String typed) {

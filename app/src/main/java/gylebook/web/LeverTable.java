@@ -2,6 +2,7 @@ package gylebook.web;
 
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
+import gylebook.brewday.PlanChange;
 import gylebook.estimate.Lever;
 import gylebook.estimate.Levers;
 import gylebook.estimate.Weighed;
@@ -41,13 +42,15 @@ final class LeverTable {
     for (Outcome outcome : COLUMNS) {
       html.append("<th>").append(Html.escaped(says(outcome))).append("</th>");
     }
-    html.append("<th>can be taken back</th></tr>");
+    html.append("<th>can be taken back</th><th>take it</th></tr>");
     levers.offered().forEach(lever -> html.append(row(lever)));
     html.append("</table></div>");
     levers.refused().forEach(not -> html.append(refused(not)));
     return html.append(
-            "<p>Nothing is done by this table: do it, then note it under \"Say what happened\". Sugar"
-                + " or extract into boiling wort foams: heater off first. Hot wort scalds.</p>")
+            "<p>\"Do it\" writes a new plan beside the old one, from where the brew stands, and the day"
+                + " goes on by it; striking its note brings the old one back. Nothing is switched: the"
+                + " hands are yours. Sugar or extract into boiling wort foams: heater off first. Hot"
+                + " wort scalds.</p>")
         .toString();
   }
 
@@ -95,7 +98,8 @@ final class LeverTable {
 
   private String row(Lever lever) {
     StringBuilder html = new StringBuilder("<tr><th scope=\"row\">");
-    html.append(Html.escaped(lever.kind().says())).append(Html.escaped(amount(lever)));
+    html.append(Html.escaped(lever.kind().says()))
+        .append(Html.escaped(amount(shown, lever.amountKey(), lever.amountNumber())));
     lever
         .binds()
         .ifPresent(limit -> html.append("; no further: ").append(Html.escaped(limit.says())));
@@ -108,6 +112,8 @@ final class LeverTable {
         .append(Html.escaped(lever.kind().undo().says()))
         .append(' ')
         .append(Html.escaped(lever.kind().undoSays()))
+        .append("</td><td>")
+        .append(take(lever))
         .append("</td></tr>")
         .toString();
   }
@@ -124,12 +130,29 @@ final class LeverTable {
     };
   }
 
-  private String amount(Lever lever) {
-    if (lever.amountKey().isEmpty()) {
+  /// Asked once more before it is written.
+  private String take(Lever lever) {
+    if (lever.changes().isEmpty()) {
       return "";
     }
-    return lever.amountKey().equals("hopFactor")
-        ? String.format(Locale.ROOT, " %.2f times as much", lever.amountNumber())
-        : " " + shown.value(lever.amountKey(), lever.amountNumber());
+    PlanChange change = PlanChange.of(lever);
+    String says = says(shown, change);
+    return "<button type=\"button\" data-do=\"take\" data-what=\"%s\" data-value=\"%s\" data-sure=\"Press once more to do it: %s\" aria-label=\"Do it: %s\">Do it</button>"
+        .formatted(
+            lever.kind(), Html.escaped(change.text()), Html.escaped(says), Html.escaped(says));
+  }
+
+  /// A way with its amount, as the brewer reads it.
+  static String says(Shown shown, PlanChange change) {
+    return change.way().says() + amount(shown, change.amountKey(), change.amount());
+  }
+
+  private static String amount(Shown shown, String key, double amount) {
+    if (key.isEmpty()) {
+      return "";
+    }
+    return key.equals("hopFactor")
+        ? String.format(Locale.ROOT, " %.2f times as much", amount)
+        : " " + shown.value(key, amount);
   }
 }

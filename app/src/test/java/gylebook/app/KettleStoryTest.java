@@ -2,11 +2,13 @@ package gylebook.app;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.RequestOptions;
 import gylebook.brewday.Command;
 import gylebook.brewday.DayNote;
 import gylebook.brewday.Gyle;
@@ -208,6 +210,84 @@ class KettleStoryTest {
       assertThat(told).contains("\"guards\":[{").contains("NO_HEAT").contains("\"doThis\"");
       assertThat(Browser.beyond(page)).isEqualTo(0);
       assertThat(Browser.faults(page)).isEmpty();
+    }
+  }
+
+  private void noted(Instant began, int min, Command command) {
+    clerk.note("bitter", command, "min" + min, Optional.of(began.plus(Duration.ofMinutes(min))));
+  }
+
+  /// It has boiled for two minutes and is weaker than planned.
+  private void weakBoil() {
+    Instant began = clerk.now().minus(Duration.ofMinutes(182));
+    noted(began, 0, new Command.StartDay());
+    noted(began, 150, new Command.Reach("bagOut"));
+    for (int min = 152; min < 155; min++) {
+      noted(
+          began,
+          min,
+          new Command.Note(
+              new Event.ReadingTaken("hydrometer", "KETTLE", true, "8.0 \u00b0P", "")));
+    }
+    noted(began, 180, new Command.Reach("boilReached"));
+  }
+
+  private static double endsMs(Page page) {
+    return Double.parseDouble(page.locator(".left").getAttribute("data-ends"));
+  }
+
+  @Test
+  void aWayIsTakenByTwoPressesTheDayFollowsItAndStrikingBringsTheOldPlanBack() {
+    weakBoil();
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      double beforeMs = endsMs(page);
+      String wanted = page.locator(".reach").textContent();
+      page.locator("[data-levers]").click();
+      Locator row = page.locator("#levers tr", new Page.LocatorOptions().setHasText("Boil on."));
+      Locator once = row.locator("button[data-do=take]");
+      once.click();
+      assertThat(once).containsText("Press once more to do it: Boil on.");
+      assertThat(happened().noneMatch(Event.PlanChanged.class::isInstance)).isTrue();
+
+      once.click();
+      assertThat(page.locator(".notes")).containsText("plan changed: Boil on.");
+      assertThat(endsMs(page) - beforeMs).isGreaterThan(5 * 60_000);
+      assertThat(page.locator(".reach").textContent()).isNotEqualTo(wanted);
+      assertThat(page.locator(".plans")).containsText("As it was fixed");
+      assertThat(page.locator(".plans")).containsText("Wanted from then on");
+      assertThat(Browser.beyond(page)).isEqualTo(0);
+      assertThat(Browser.faults(page)).isEmpty();
+
+      page.locator(".thumb button[data-do=strike]").click();
+      assertThat(page.locator(".plans del")).containsText("Boil on.");
+      assertThat(endsMs(page)).isCloseTo(beforeMs, within(60_000.0));
+      assertThat(happened().noneMatch(Event.PlanChanged.class::isInstance)).isTrue();
+    }
+  }
+
+  @Test
+  void aWayThatMakesNoSenseOrComesTooLateIsNotWritten() {
+    weakBoil();
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      String late =
+          "way DILUTE\\nlasts bagOut 600\\nwants STRENGTH 11\\nwants LITRES 19\\nwants BITTERNESS 30\\nwants COLOUR 20";
+      for (String document : List.of("way PRAY", late)) {
+        String body = "{\"do\":\"take\",\"what\":\"\",\"value\":\"" + document + "\"}";
+        int status =
+            page.request()
+                .post(
+                    server.address() + "api/gyles/bitter/day",
+                    RequestOptions.create()
+                        .setHeader("Content-Type", "application/json")
+                        .setHeader("Gyle-Once", document.substring(0, 8))
+                        .setHeader("Origin", server.address().replaceAll("/$", ""))
+                        .setData(body))
+                .status();
+        assertThat(status).isEqualTo(422);
+      }
+      assertThat(happened().noneMatch(Event.PlanChanged.class::isInstance)).isTrue();
     }
   }
 

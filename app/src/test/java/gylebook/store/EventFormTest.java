@@ -29,6 +29,7 @@ class EventFormTest {
           new Event.SwitchSet("heater", "40 %"),
           new Event.WordSaid("mishap", "It boiled over"),
           new Event.KettleTaken("a1b2-c3", "Tablet"),
+          new Event.PlanChanged("Boil on. 12 min", "way BOIL_ON\nlasts flameOut 720.0"),
           new Event.Undone(17));
 
   @Test

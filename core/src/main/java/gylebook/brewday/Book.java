@@ -114,6 +114,7 @@ public record Book(
           Command.Switch _,
           Command.Say _,
           Command.TakeKettle _,
+          Command.ChangePlan _,
           Command.Strike _ ->
           gyle(gyleId).map(gyle -> DayRules.decide(gyle, command)).orElseGet(() -> unknown(gyleId));
     };

@@ -83,6 +83,12 @@ public sealed interface Command {
   /// @param called what people call it
   record TakeKettle(String screen, String called) implements Command {}
 
+  /// Take a way to put the day right.
+  ///
+  /// @param says what is done otherwise, in the brewer's words
+  /// @param document the same as data
+  record ChangePlan(String says, String document) implements Command {}
+
   /// Strike one entry of the day; it stays in the book, struck through.
   ///
   /// @param seq the entry

@@ -30,6 +30,11 @@ final class DayRules {
               ? new Verdict.Refused("Nothing was said.", "Say in a few words what happened.")
               : Verdict.accept(new Event.WordSaid(kind, words));
       case Command.TakeKettle(String screen, String called) -> take(gyle, screen, called);
+      case Command.ChangePlan(String says, String document) ->
+          PlanChange.read(document).isPresent() && !says.isBlank()
+              ? Verdict.accept(new Event.PlanChanged(says, document))
+              : new Verdict.Refused(
+                  "That is no way to put a day right.", "Look at what could be done now.");
       case Command.Strike(long seq) -> strike(gyle, seq);
       default -> throw new IllegalArgumentException("not a matter of the day: " + command);
     };

@@ -10,6 +10,7 @@ import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /// The day as it is held to stand at one moment, and what is held to come.
 ///
@@ -34,6 +35,7 @@ import java.util.Map;
 /// @param worthDoing cheap tests, the best first
 /// @param shares what may be wrong, the likeliest first
 /// @param guards what goes wrong now or soon, the loudest first
+/// @param tooLate entries of ways that were taken too late and count nowhere
 /// @param weighedBySeq what became of each reading
 @AnyUnit("holds several quantities; each component names its unit")
 public record Followed(
@@ -58,6 +60,7 @@ public record Followed(
     List<Witness.WorthDoing> worthDoing,
     List<Suspicion.Share> shares,
     List<LiveGuard> guards,
+    Set<Long> tooLate,
     Map<Long, Weighed> weighedBySeq) {
 
   /// Copies what it is given.
@@ -71,6 +74,7 @@ public record Followed(
     worthDoing = List.copyOf(worthDoing);
     shares = List.copyOf(shares);
     guards = List.copyOf(guards);
+    tooLate = Set.copyOf(tooLate);
     weighedBySeq = Map.copyOf(weighedBySeq);
   }
 

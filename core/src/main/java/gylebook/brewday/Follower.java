@@ -5,10 +5,6 @@ import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Levers;
 import gylebook.estimate.LiveGuards;
-import gylebook.estimate.Reading;
-import gylebook.estimate.Suspicion;
-import gylebook.estimate.Switched;
-import gylebook.estimate.Wanted;
 import gylebook.estimate.Weighed;
 import gylebook.estimate.Witnesses;
 import gylebook.journal.Event;
@@ -25,20 +21,21 @@ import gylebook.simulate.Leg;
 import gylebook.simulate.Outcome;
 import gylebook.simulate.Sight;
 import gylebook.units.AnyUnit;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /// Follows a day: what was noted moves a belief, and the belief says what is and what comes.
 ///
 /// The same notes always give the same belief. Notes are taken in the order they happened, so a
-/// late one has the day told anew from its beginning; one that comes last is only added.
+/// late one has the day told anew from a while before it; one that comes last is only added.
 @AnyUnit("readings of every quantity")
 public final class Follower {
   /// The hand-held thermometer where the rig names none.
@@ -46,39 +43,29 @@ public final class Follower {
 
   // A kitchen thermometer that was never tried in ice (our judgement).
   private static final double HAND_HELD_DOUBT_K = 0.7;
-  private static final long MS_PER_SEC = 1000;
-  private static final List<Outcome> SHOWN =
-      List.of(
-          Outcome.STRENGTH,
-          Outcome.PRE_BOIL_STRENGTH,
-          Outcome.FERMENTER,
-          Outcome.BITTERNESS,
-          Outcome.COLOUR,
-          Outcome.ALCOHOL,
-          Outcome.TO_BOIL,
-          Outcome.DAY);
+  // A copy of a belief is some megabytes; so many readings are told in a blink (our judgement).
+  private static final int KEPT_EVERY = 64;
 
-  private final BrewDay day;
   private final Plan plan;
-  private final long seed;
   private final Instant began;
   private final List<Instrument> instruments;
   private final List<String> order;
+  private final DayOrder points;
   private final List<DayNote> told = new ArrayList<>();
   private final Map<Long, Weighed> weighed = new HashMap<>();
-  private final Map<String, String> switches = new HashMap<>();
-  private Belief belief;
-  private Suspicion suspicion;
+  private final NavigableMap<Integer, Telling> kept = new TreeMap<>();
+  private Telling telling;
 
   private Follower(BrewDay day, Plan plan, long seed, Instant began) {
-    this.day = day;
     this.plan = plan;
-    this.seed = seed;
     this.began = began;
     this.instruments = instruments(day.rig());
     this.order = plan.forecast().milestones().stream().map(Milestone::key).toList();
-    this.belief = Belief.atStart(day, instruments, seed, Belief.USUAL_COUNT);
-    this.suspicion = Suspicion.since(belief);
+    Belief start = Belief.atStart(day, instruments, seed, Belief.USUAL_COUNT);
+    PlanInForce fixed = PlanInForce.fixed(plan);
+    this.points = new DayOrder(began, order, fixed.atSecByMilestone());
+    this.telling = new Telling(began, order, start, fixed);
+    this.kept.put(0, telling.copy());
   }
 
   /// Follows the day of a plan.
@@ -137,128 +124,63 @@ public final class Follower {
 
   private Belief here(List<DayNote> happened, Instant now) {
     take(happened);
-    Belief here = belief.copy();
-    double clockSec = Math.max(here.clockSec(), sec(now));
-    runOn(here, clockSec);
+    Belief here = telling.belief().copy();
+    double clockSec = Math.max(here.clockSec(), Telling.sec(began, now));
+    Telling.runOn(here, clockSec);
     here.advance(clockSec);
     return here;
   }
 
-  /// What could be done now to come to what was planned.
+  /// What could be done now to come to what is planned.
   public synchronized Levers levers(List<DayNote> happened, Instant now) {
-    return Levers.of(here(happened, now), Wanted.of(plan.forecast()));
+    return Levers.of(here(happened, now), telling.plan().wanted());
   }
 
-  /// The boil is counted from where it was seen, whoever drops the hops: what is timed inside it
-  /// passes by the clock.
-  private static boolean runOn(Belief belief, double toSec) {
-    boolean moved = false;
-    while (belief.underWay()
-        && inBoil(belief.leg().key())
-        && belief.leg().until() instanceof Leg.Until.After(double holdSec)
-        && belief.legFromSec() + holdSec <= toSec) {
-      belief.ended(Math.max(belief.clockSec(), belief.legFromSec() + holdSec));
-      moved = true;
+  /// Whether a way can still be taken at a time.
+  public synchronized boolean canTake(List<DayNote> happened, Instant now, PlanChange change) {
+    return Telling.possible(here(happened, now), order, change);
+  }
+
+  private void take(List<DayNote> noted) {
+    List<DayNote> happened = points.withUnseen(noted);
+    int alike = 0;
+    int most = Math.min(told.size(), happened.size());
+    while (alike < most && told.get(alike).equals(happened.get(alike))) {
+      alike++;
     }
-    return moved;
-  }
-
-  private static boolean inBoil(String key) {
-    return key.startsWith("hop.") || key.equals("sugarIn");
-  }
-
-  private double sec(Instant at) {
-    return Math.max(0, Duration.between(began, at).toMillis() / (double) MS_PER_SEC);
-  }
-
-  private void take(List<DayNote> happened) {
-    boolean onlyMore =
-        happened.size() >= told.size() && happened.subList(0, told.size()).equals(told);
-    if (!onlyMore) {
-      told.clear();
-      weighed.clear();
-      switches.clear();
-      belief = Belief.atStart(day, instruments, seed, Belief.USUAL_COUNT);
-      suspicion = Suspicion.since(belief);
+    if (alike < told.size()) {
+      goBack(alike);
     }
     for (DayNote note : happened.subList(told.size(), happened.size())) {
-      tell(note, Math.max(belief.clockSec(), sec(note.at())));
+      telling.tell(note).ifPresent(came -> weighed.put(note.seq(), came));
       told.add(note);
+      keep();
     }
   }
 
-  private void tell(DayNote note, double atSec) {
-    if (runOn(belief, atSec)) {
-      suspicion = Suspicion.since(belief);
-    }
-    switch (note.event()) {
-      case Event.PointReached(String milestone) -> reached(milestone, atSec);
-      case Event.ReadingTaken reading ->
-          asked(reading, atSec)
-              .ifPresent(
-                  asked -> {
-                    weighed.put(note.seq(), belief.weigh(asked));
-                    suspicion.weigh(asked);
-                  });
-      case Event.SwitchSet(String what, String state) -> {
-        belief.advance(atSec);
-        suspicion.advance(atSec);
-        switches.put(what, state);
-        switchTo();
-      }
-      // What happened in words is for people; it moves no number by itself.
-      default -> {}
-    }
+  /// Goes back to where at most so many notes were told.
+  private void goBack(int alike) {
+    kept.tailMap(alike, false).clear();
+    telling = kept.lastEntry().getValue().copy();
+    List<DayNote> untold = told.subList(kept.lastKey(), told.size());
+    untold.forEach(note -> weighed.remove(note.seq()));
+    untold.clear();
   }
 
-  /// Whoever sees the boil has also seen all that lies before it.
-  private void reached(String milestone, double atSec) {
-    int to = order.indexOf(milestone);
-    boolean moved = false;
-    while (belief.underWay() && order.indexOf(belief.leg().key()) <= to) {
-      seen(belief.leg(), milestone, atSec);
-      belief.ended(atSec);
-      moved = true;
+  /// Keeps where the day stood now and then, the farther back the less often, so that a late note
+  /// does not have the whole day told anew.
+  private void keep() {
+    if (told.size() % KEPT_EVERY != 0) {
+      return;
     }
-    if (moved) {
-      // What was switched by hand holds for the leg it was switched in.
-      switches.clear();
-      suspicion = Suspicion.since(belief);
-    }
-  }
-
-  /// Who says that the strike is reached has read it off the thermometer that steers.
-  private void seen(Leg leg, String milestone, double atSec) {
-    if (leg.key().equals(milestone) && leg.until() instanceof Leg.Until.Reads(double readC)) {
-      instruments.stream()
-          .filter(one -> one.role() == Instrument.Role.STEERS)
-          .findFirst()
-          .ifPresent(
-              one -> belief.weigh(Reading.temperature(one.name(), one.place(), readC, atSec)));
-    }
-  }
-
-  private void switchTo() {
-    Switched switched =
-        new Switched(
-            Optional.ofNullable(switches.get("heater")).flatMap(DayRules::duty),
-            on("pump"),
-            on("lid"));
-    belief.switchTo(switched);
-    suspicion.switchTo(switched);
-  }
-
-  private Optional<Boolean> on(String what) {
-    return Optional.ofNullable(switches.get(what))
-        .filter(state -> !state.isEmpty())
-        .map("on"::equals);
-  }
-
-  private Optional<Reading> asked(Event.ReadingTaken taken, double atSec) {
-    return instruments.stream()
-        .filter(instrument -> instrument.name().equals(taken.instrument()))
-        .findFirst()
-        .flatMap(instrument -> AsRead.reading(instrument, taken, atSec));
+    int turn = told.size() / KEPT_EVERY;
+    kept.put(told.size(), telling.copy());
+    kept.keySet()
+        .removeIf(
+            count -> {
+              int old = count / KEPT_EVERY;
+              return old > 0 && turn - old > 2 * Integer.lowestOneBit(old);
+            });
   }
 
   private Followed followed(Belief here, Set<String> sending) {
@@ -280,30 +202,27 @@ public final class Follower {
         ends,
         Double.isFinite(plannedSec) ? ends.mean() - plannedSec : 0,
         here.sees(Sight.GRAIN_C),
-        inBag(leg.key()),
+        DayOrder.inBag(leg.key()),
         here.sees(Sight.HOT_L),
         here.sees(Sight.MIXED_PLATO),
         leg.pump() != Leg.Pump.OFF,
-        plan.steps().stream().filter(step -> step.milestone().equals(leg.key())).toList(),
+        telling.plan().steps().stream().filter(step -> step.milestone().equals(leg.key())).toList(),
         due(leg.key()),
         coming(here, ahead),
         outcomes(ahead),
-        planned(),
+        telling.plan().outcomes(),
         Witnesses.of(here),
         underWay ? Witnesses.worthDoing(here) : List.of(),
-        suspicion.shares(),
+        telling.suspicion().shares(),
         underWay
             ? LiveGuards.of(here, new Lookout(began, instruments, told, here).watch(sending))
             : List.of(),
+        telling.tooLate(),
         weighed);
   }
 
-  private static boolean inBag(String key) {
-    return key.equals("settled") || key.startsWith("rest.") || key.startsWith("toRest.");
-  }
-
   private double plannedSec(String key) {
-    return plan.forecast().milestone(key).map(m -> m.atSec().middle()).orElse(Double.NaN);
+    return telling.plan().atSecByMilestone().getOrDefault(key, Double.NaN);
   }
 
   private String says(String key) {
@@ -312,18 +231,19 @@ public final class Follower {
 
   /// What passed by the clock in the boil and was not ticked off.
   private List<Plan.PlannedStep> due(String key) {
-    if (!inBoil(key) && !key.equals("flameOut")) {
+    if (!DayOrder.inBoil(key) && !key.equals("flameOut")) {
       return List.of();
     }
     List<String> seen =
         told.stream()
+            .filter(note -> !DayOrder.unseen(note))
             .map(DayNote::event)
             .filter(Event.PointReached.class::isInstance)
             .map(event -> ((Event.PointReached) event).milestone())
             .toList();
     int here = order.indexOf(key);
-    return plan.steps().stream()
-        .filter(step -> inBoil(step.milestone()) && order.indexOf(step.milestone()) < here)
+    return telling.plan().steps().stream()
+        .filter(step -> DayOrder.inBoil(step.milestone()) && order.indexOf(step.milestone()) < here)
         .filter(step -> !seen.contains(step.milestone()))
         .toList();
   }
@@ -340,7 +260,7 @@ public final class Follower {
                 milestone.hands(),
                 milestone.doing(),
                 Held.of(ahead.milestone(milestone.key(), DayLog.Column.AT_SEC)),
-                milestone.atSec().middle()));
+                plannedSec(milestone.key())));
       }
     }
     return coming;
@@ -348,17 +268,7 @@ public final class Follower {
 
   private static Map<Outcome, Held> outcomes(Ahead ahead) {
     Map<Outcome, Held> held = new EnumMap<>(Outcome.class);
-    SHOWN.forEach(outcome -> held.put(outcome, Held.of(ahead.outcome(outcome))));
+    PlanInForce.SHOWN.forEach(outcome -> held.put(outcome, Held.of(ahead.outcome(outcome))));
     return held;
-  }
-
-  private Map<Outcome, Double> planned() {
-    Map<Outcome, Double> middles = new EnumMap<>(Outcome.class);
-    SHOWN.forEach(
-        outcome ->
-            plan.forecast()
-                .figure(outcome.key())
-                .ifPresent(figure -> middles.put(outcome, figure.band().middle())));
-    return middles;
   }
 }

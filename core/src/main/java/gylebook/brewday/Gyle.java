@@ -123,7 +123,8 @@ public record Gyle(
           Event.PointReached _,
           Event.ReadingTaken _,
           Event.SwitchSet _,
-          Event.WordSaid _ ->
+          Event.WordSaid _,
+          Event.PlanChanged _ ->
           seen.withDay(with(day, DayNote.of(entry)));
     };
   }

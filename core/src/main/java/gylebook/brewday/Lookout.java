@@ -8,7 +8,6 @@ import gylebook.journal.Event;
 import gylebook.simulate.Leg;
 import gylebook.simulate.Sight;
 import gylebook.units.AnyUnit;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +19,6 @@ import java.util.Set;
 /// said to give and for how long, what was measured round the loop, and what sends no more.
 @AnyUnit("readings of every quantity")
 final class Lookout {
-  private static final double MS_PER_SEC = 1000;
   private static final double RECENT_SEC = 900;
   // Within this a duty is about the same (our judgement).
   private static final double SAME_DUTY_FRAC = 0.05;
@@ -55,7 +53,7 @@ final class Lookout {
   }
 
   private double sec(DayNote note) {
-    return Math.max(0, Duration.between(began, note.at()).toMillis() / MS_PER_SEC);
+    return Telling.sec(began, note.at());
   }
 
   private List<Reading> recent() {

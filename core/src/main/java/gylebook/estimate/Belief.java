@@ -221,6 +221,11 @@ public final class Belief {
     return twins.left();
   }
 
+  /// Whether a point of the day is still to be reached.
+  public boolean liesAhead(String key) {
+    return left().stream().anyMatch(action -> action instanceof Leg each && each.key().equals(key));
+  }
+
   /// Something is done otherwise than planned: now, or later on.
   public void change(Change change) {
     twins.change(change);

@@ -27,7 +27,7 @@ public record Wanted(
   }
 
   /// What is wanted of one aim, in its unit.
-  double of(Goal goal) {
+  public double of(Goal goal) {
     return switch (goal) {
       case STRENGTH -> strengthPlato;
       case LITRES -> fermenterL;

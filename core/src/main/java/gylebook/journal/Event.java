@@ -89,6 +89,13 @@ public sealed interface Event {
   /// @param called what people call it
   record KettleTaken(String screen, String called) implements Event {}
 
+  /// A way to put the day right was taken: the day goes on by another plan, which stands beside the
+  /// one that was fixed.
+  ///
+  /// @param says what is done otherwise, as the brewer read it
+  /// @param document the same as data, and what is wanted from then on, in our own form
+  record PlanChanged(String says, String document) implements Event {}
+
   /// An earlier entry counts no longer. It stays in the book, struck through.
   ///
   /// @param undoneSeq the entry that is struck

@@ -33,7 +33,18 @@ public record Plan(
   /// @param does what to do, in words, figures left out
   /// @param key name of its figure, ending in its unit; empty when there is none
   /// @param amountNumber the figure in that unit; NaN when there is none
-  public record PlannedStep(String milestone, String does, String key, double amountNumber) {}
+  public record PlannedStep(String milestone, String does, String key, double amountNumber) {
+
+    /// The same with another amount.
+    public PlannedStep withAmount(double newAmount) {
+      return new PlannedStep(milestone, does, key, newAmount);
+    }
+
+    /// What goes into the boil, with so much of the boil left then; any other step as it is.
+    public PlannedStep withBoilLeft(double leftSec) {
+      return new PlannedStep(milestone, Steps.withBoilLeft(does, leftSec), key, amountNumber);
+    }
+  }
 
   /// One line of the "if you are off by" list: a straight line, valid only near the plan.
   ///

@@ -16,12 +16,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /// The day's list: what to do, with its one figure, in the order of the day.
 @AnyUnit("each step names its figure with its unit")
 final class Steps {
   private static final double NONE = Double.NaN;
   private static final double SEC_PER_MIN = 60;
+  private static final Pattern BOIL_LEFT = Pattern.compile("^With [0-9]+ min of the boil left, ");
 
   private final Recipe recipe;
   private final Rig rig;
@@ -164,6 +166,11 @@ final class Steps {
 
   private static String left(double leftSec) {
     return "With " + Math.round(leftSec / SEC_PER_MIN) + " min of the boil left, ";
+  }
+
+  /// The same words for another time; words that name none stay.
+  static String withBoilLeft(String does, double leftSec) {
+    return BOIL_LEFT.matcher(does).replaceFirst(left(leftSec));
   }
 
   private Plan.PlannedStep hopStep(String milestone, String when, Hop hop) {

@@ -2,10 +2,13 @@ package gylebook.brewday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gylebook.estimate.Lever;
+import gylebook.estimate.Wanted;
 import gylebook.journal.Addition;
 import gylebook.journal.Event;
 import gylebook.journal.Journal;
 import gylebook.journal.MemoryJournal;
+import gylebook.simulate.Change;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -139,6 +142,29 @@ class DayRulesTest {
     assertThat(say(new Command.Switch("heater", "140 %"), 1)).isInstanceOf(Verdict.Refused.class);
     assertThat(say(new Command.Switch("pump", "maybe"), 1)).isInstanceOf(Verdict.Refused.class);
     assertThat(say(new Command.Switch("radio", "on"), 1)).isInstanceOf(Verdict.Refused.class);
+  }
+
+  @Test
+  void aWayIsTakenOnlyAsWhatCanBeReadBackAndCanBeStruck() {
+    begun();
+    PlanChange change =
+        new PlanChange(
+            Lever.Kind.BOIL_ON,
+            "longerSec",
+            600,
+            List.of(new Change.Lasts("flameOut", 600)),
+            new Wanted(12, 18, 30, 20));
+    assertThat(say(new Command.ChangePlan("Pray.", "way PRAY"), 1))
+        .isInstanceOf(Verdict.Refused.class);
+    assertThat(say(new Command.ChangePlan("Boil on. 10 min", change.text()), 1))
+        .isInstanceOf(Verdict.Accepted.class);
+    assertThat(gyle().happened().getLast().event())
+        .isEqualTo(new Event.PlanChanged("Boil on. 10 min", change.text()));
+    assertThat(gyle().brewedBy()).isEqualTo(gyle().plan());
+
+    say(new Command.Strike(gyle().day().getLast().seq()), 2);
+    assertThat(gyle().happened()).hasSize(1);
+    assertThat(gyle().day()).hasSize(2);
   }
 
   @Test

@@ -77,6 +77,29 @@ class FollowerTest {
     assertThat(told.at(late, at(45)).outcomes()).isEqualTo(follower().at(late, at(45)).outcomes());
   }
 
+  /// More notes than lie between two places that are kept, and late ones at every distance.
+  @Test
+  void aLateNoteGivesTheSameDayWhereverItIsTakenUpAgain() {
+    List<DayNote> notes = new ArrayList<>();
+    notes.add(note(1, 0, new Event.DayStarted(9)));
+    for (int i = 0; i < 200; i++) {
+      notes.add(warm(2 + i, 0.15 * (i + 1), "%d.%d \u00b0C".formatted(13 + i / 4, i % 10)));
+    }
+    Follower told = follower();
+    told.at(notes, at(31));
+    long seq = 300;
+    for (double min : new double[] {29.9, 20.05, 9.97, 0.01}) {
+      notes.add(note(++seq, min, new Event.ReadingTaken("dip-stick", "KETTLE", true, "27 L", "")));
+      notes.sort(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq));
+      Followed late = told.at(notes, at(31));
+      Followed anew = follower().at(notes, at(31));
+
+      assertThat(late.outcomes()).isEqualTo(anew.outcomes());
+      assertThat(late.weighedBySeq()).isEqualTo(anew.weighedBySeq());
+      assertThat(late.shares()).isEqualTo(anew.shares());
+    }
+  }
+
   @Test
   void aReadingShrinksTheDoubtAboutWhatItReads() {
     Followed before = usual.at(morning().subList(0, 1), at(20));
@@ -107,6 +130,18 @@ class FollowerTest {
     assertThat(day.due()).hasSize(1);
     notes.add(reached(6, 221, day.due().getFirst().milestone()));
     assertThat(usual.at(notes, at(222)).due()).isEmpty();
+  }
+
+  @Test
+  void whoForgetsToNoteThePointsOfTheMashHasMashedAllTheSame() {
+    List<DayNote> notes = new ArrayList<>(morning());
+    notes.add(warm(5, 100, "66 \u00b0C"));
+    notes.add(reached(6, 200, "boilReached"));
+    double plannedPlato =
+        usual.plan().forecast().figure("preBoilPlato").orElseThrow().band().middle();
+
+    assertThat(usual.at(notes, at(201)).wortPlato().mean())
+        .isBetween(0.85 * plannedPlato, 1.15 * plannedPlato);
   }
 
   @Test

@@ -167,7 +167,7 @@ function hold() {
   kettle.classList.toggle("watching", holder !== "" && holder !== me);
 }
 
-const take = () => note({ do: "take", what: me, value: called() });
+const take = () => note({ do: "here", what: me, value: called() });
 
 let holding = 0;
 

@@ -222,7 +222,7 @@ final class KettleRoutes {
       case "start" -> new Asked.Clear(new Command.StartDay());
       case "reach" -> new Asked.Clear(new Command.Reach(what));
       case "switch" -> new Asked.Clear(new Command.Switch(what, value.strip()));
-      case "take" -> new Asked.Clear(new Command.TakeKettle(what, value));
+      case "here" -> new Asked.Clear(new Command.TakeKettle(what, value));
       case "say" -> new Asked.Clear(new Command.Say(what, value));
       case "take" -> taking(gyle, value);
       case "strike" ->

@@ -19,9 +19,9 @@ final class Lean {
   /// Nothing is known of it yet.
   static final Lean NONE = new Lean(new double[Outcome.values().length]);
 
-  // The middle of so many days wanders by a tenth of their spread, and they cost a tenth of a
+  // The middle of so many days wanders by a fifteenth of their spread, and they cost a quarter of a
   // forecast.
-  private static final int DAYS = 120;
+  private static final int DAYS = 240;
 
   private final double[] row;
 

@@ -133,7 +133,7 @@ public final class Gate {
     }
     if (caller.errand() == Caller.Errand.CODE && !pace.allows(from, Pace.Kind.CODE)) {
       return Optional.of(
-          new Let.Pause("That were many codes. Wait half a minute, then try again.", 30));
+          new Let.Pause("Those were many codes. Wait half a minute, then try again.", 30));
     }
     if (caller.changes() && !pace.allows(from, Pace.Kind.CHANGE)) {
       return Optional.of(

@@ -12,7 +12,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 
-/// The encrypted line beside the plain one. Not loaded where nobody asked for it.
+/// The encrypted line beside the plain one. Made only where somebody asked for it.
 final class EncryptedLine {
   private final HomeAuthority authority;
   private final SslContextFactory.Server keys = new SslContextFactory.Server();

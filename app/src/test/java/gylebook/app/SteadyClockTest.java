@@ -70,7 +70,6 @@ class SteadyClockTest {
     SteadyClock clock = SteadyClock.ofThisMachine(Instant.EPOCH);
     Instant first = clock.instant();
     assertThat(clock.instant()).isAfterOrEqualTo(first);
-    assertThat(Duration.between(first, Instant.now()).abs()).isLessThan(Duration.ofMinutes(5));
   }
 
   @Test

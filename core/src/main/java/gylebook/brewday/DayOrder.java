@@ -47,7 +47,7 @@ record DayOrder(Instant began, List<String> keys, Map<String, Double> plannedSec
       if (note.event() instanceof Event.PointReached(String key) && keys.indexOf(key) > last) {
         int here = keys.indexOf(key);
         for (int i = last + 1; i < here; i++) {
-          whole.add(unseen(i, lastAt, note.at(), share(last, i, here)));
+          whole.add(unseen(i, lastAt, note.at(), shareFrac(last, i, here)));
         }
         last = here;
         lastAt = note.at();
@@ -64,7 +64,7 @@ record DayOrder(Instant began, List<String> keys, Map<String, Double> plannedSec
   }
 
   /// How far a point lies between two others by plan.
-  private double share(int from, int at, int to) {
+  private double shareFrac(int from, int at, int to) {
     double wholeSec = plannedSec(to) - plannedSec(from);
     return wholeSec > 0 ? Math.clamp((plannedSec(at) - plannedSec(from)) / wholeSec, 0, 1) : 1;
   }

@@ -36,8 +36,8 @@ public record Plan(
   public record PlannedStep(String milestone, String does, String key, double amountNumber) {
 
     /// The same with another amount.
-    public PlannedStep withAmount(double newAmount) {
-      return new PlannedStep(milestone, does, key, newAmount);
+    public PlannedStep withAmount(double newAmountNumber) {
+      return new PlannedStep(milestone, does, key, newAmountNumber);
     }
 
     /// What goes into the boil, with so much of the boil left then; any other step as it is.

@@ -123,13 +123,14 @@ class LoadTest {
     CountDownLatch over = new CountDownLatch(1);
     try (ScheduledExecutorService clock = Executors.newScheduledThreadPool(2);
         var screens = Executors.newVirtualThreadPerTaskExecutor()) {
-      clock.scheduleAtFixedRate(
-          this::sendReading, 0, 1000 / READINGS_PER_SEC, TimeUnit.MILLISECONDS);
-      clock.scheduleAtFixedRate(this::say, 500, 1000, TimeUnit.MILLISECONDS);
+      var _ =
+          clock.scheduleAtFixedRate(
+              this::sendReading, 0, 1000 / READINGS_PER_SEC, TimeUnit.MILLISECONDS);
+      var _ = clock.scheduleAtFixedRate(this::say, 500, 1000, TimeUnit.MILLISECONDS);
       for (int screen = 0; screen < SCREENS; screen++) {
-        screens.submit(() -> watch(over));
+        var _ = screens.submit(() -> watch(over));
       }
-      clock.schedule(over::countDown, loadSec, TimeUnit.SECONDS);
+      var _ = clock.schedule(over::countDown, loadSec, TimeUnit.SECONDS);
       over.await();
       clock.shutdownNow();
     }
@@ -147,17 +148,18 @@ class LoadTest {
             .header("Authorization", "Bearer " + tokens.get(board))
             .POST(BodyPublishers.ofString(reading))
             .build();
-    client
-        .sendAsync(request, BodyHandlers.ofString())
-        .whenComplete(
-            (answer, failure) -> {
-              flying.decrementAndGet();
-              if (failure != null || answer.statusCode() != 204) {
-                faults.add(failure == null ? "answered " + answer.statusCode() : "" + failure);
-              } else {
-                takenByBoard.incrementAndGet(board);
-              }
-            });
+    var _ =
+        client
+            .sendAsync(request, BodyHandlers.ofString())
+            .whenComplete(
+                (answer, failure) -> {
+                  flying.decrementAndGet();
+                  if (failure != null || answer.statusCode() != 204) {
+                    faults.add(failure == null ? "answered " + answer.statusCode() : "" + failure);
+                  } else {
+                    takenByBoard.incrementAndGet(board);
+                  }
+                });
   }
 
   private void say() {
@@ -171,17 +173,18 @@ class LoadTest {
             .header("Gyle-Once", "note-" + number)
             .POST(BodyPublishers.ofString(body))
             .build();
-    client
-        .sendAsync(request, BodyHandlers.ofString())
-        .whenComplete(
-            (answer, failure) -> {
-              flying.decrementAndGet();
-              if (failure == null && answer.statusCode() == 200) {
-                acknowledged.add(number);
-              } else {
-                faults.add("a note: " + (failure == null ? answer.body() : failure.toString()));
-              }
-            });
+    var _ =
+        client
+            .sendAsync(request, BodyHandlers.ofString())
+            .whenComplete(
+                (answer, failure) -> {
+                  flying.decrementAndGet();
+                  if (failure == null && answer.statusCode() == 200) {
+                    acknowledged.add(number);
+                  } else {
+                    faults.add("a note: " + (failure == null ? answer.body() : failure.toString()));
+                  }
+                });
   }
 
   private void watch(CountDownLatch over) {

@@ -312,7 +312,7 @@ class PageStoryTest {
 
     assertThat(before)
         .contains("October bitter")
-        .containsPattern("wort into the fermenter +(19\\.9|20\\.0|20\\.1) L");
+        .containsPattern("wort in the fermenter, at 20 C +(19\\.9|20\\.0|20\\.1) L");
     assertThat(got("/gyles/bitter/plan").body()).isEqualTo(before);
     assertThat(got("/gyles/bitter").body()).contains("The plan of the day</a>");
   }

@@ -6,6 +6,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.Assumptions;
 
 /// The browser the page is tested in: missing it is a failure under CI and a named skip elsewhere.
 public final class Browser implements AutoCloseable {
+  private static final double PATIENCE_MS = 20_000;
+
   private final Playwright control;
   private final com.microsoft.playwright.Browser program;
 
@@ -27,6 +30,8 @@ public final class Browser implements AutoCloseable {
   /// Starts it, without asking anything of the network; a missing one is told first.
   public static Browser started() {
     Path chromium = chromium();
+    // A page may be slow on a machine that does other things as well; it is not wrong for that.
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     Playwright control =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

@@ -117,8 +117,9 @@ function show(told) {
     shownMs = told.now;
   }
   // What somebody is typing stays.
-  const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
-    && document.activeElement.value;
+  // It stays too while a finger is on a button, which would else be gone from under it.
+  const typed = [...kettle.querySelectorAll("form.entry:not([data-sent]) input[name=value]")];
+  const busy = pressed || typed.some((field) => field.value !== field.defaultValue);
   if (busy) {
     later = told;
     return;
@@ -177,6 +178,7 @@ function press(button) {
   say("Keep holding.");
   holding = setTimeout(() => {
     button.classList.remove("holding");
+    pressed = false;
     take();
   }, HOLD_MS);
 }
@@ -366,7 +368,9 @@ document.addEventListener("click", async (event) => {
     place.textContent = "Simulating ...";
     try {
       const answer = await fetch(`/api/gyles/${gyle}/levers`);
-      place.innerHTML = (await answer.json()).html;
+      const html = (await answer.json()).html;
+      // The page may have been told anew meanwhile.
+      document.getElementById("levers").innerHTML = html;
       waysAt = now();
     } catch {
       place.textContent = "The program does not answer; the wall sheet has what a deviation does.";
@@ -410,6 +414,7 @@ document.addEventListener("submit", async (event) => {
   }
   const typed = form.querySelector("[name=value]");
   const kept = typed.value;
+  form.dataset.sent = "yes";
   document.activeElement?.blur();
   const fine = await note(
     { ...fields, at, do: form.dataset.do, what: form.dataset.what },
@@ -419,6 +424,8 @@ document.addEventListener("submit", async (event) => {
     },
   );
   if (fine && form.isConnected) form.reset();
+  delete form.dataset.sent;
+  if (later) show(later);
 });
 
 document.addEventListener("focusout", () => {

@@ -117,9 +117,8 @@ function show(told) {
     shownMs = told.now;
   }
   // What somebody is typing stays.
-  // It stays too while a finger is on a button, which would else be gone from under it.
-  const typed = [...kettle.querySelectorAll("form.entry:not([data-sent]) input[name=value]")];
-  const busy = pressed || typed.some((field) => field.value !== field.defaultValue);
+  const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
+    && document.activeElement.value;
   if (busy) {
     later = told;
     return;
@@ -178,7 +177,6 @@ function press(button) {
   say("Keep holding.");
   holding = setTimeout(() => {
     button.classList.remove("holding");
-    pressed = false;
     take();
   }, HOLD_MS);
 }
@@ -414,7 +412,6 @@ document.addEventListener("submit", async (event) => {
   }
   const typed = form.querySelector("[name=value]");
   const kept = typed.value;
-  form.dataset.sent = "yes";
   document.activeElement?.blur();
   const fine = await note(
     { ...fields, at, do: form.dataset.do, what: form.dataset.what },
@@ -424,8 +421,6 @@ document.addEventListener("submit", async (event) => {
     },
   );
   if (fine && form.isConnected) form.reset();
-  delete form.dataset.sent;
-  if (later) show(later);
 });
 
 document.addEventListener("focusout", () => {

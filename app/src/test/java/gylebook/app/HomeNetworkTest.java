@@ -2,6 +2,7 @@ package gylebook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import gylebook.gate.Codes;
 import gylebook.gate.Gate;
@@ -33,11 +34,11 @@ import java.security.cert.CertificateFactory;
 import java.security.cert.X509Certificate;
 import java.time.Duration;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.random.RandomGeneratorFactory;
@@ -144,14 +145,15 @@ class HomeNetworkTest {
             .build();
     HttpResponse<Stream<String>> stream = plain.send(live, BodyHandlers.ofLines());
     assertThat(stream.statusCode()).isEqualTo(200);
-    List<String> heard = new ArrayList<>();
+    List<String> heard = new CopyOnWriteArrayList<>();
     Thread listener = Thread.ofVirtual().start(() -> stream.body().forEach(heard::add));
+
+    await().atMost(Duration.ofSeconds(30)).until(() -> heard.contains("event: there"));
 
     String screenId = screens.orElseThrow().all().getFirst().screenId();
     screens.orElseThrow().out(screenId);
     listener.join(Duration.ofSeconds(30));
     assertThat(listener.isAlive()).as("the stream goes on").isFalse();
-    assertThat(heard).contains("event: there");
     HttpResponse<String> again = ask(plain, at(address + "/").header("Cookie", token));
     assertThat(again.statusCode()).isEqualTo(401);
   }

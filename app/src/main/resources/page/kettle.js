@@ -8,11 +8,12 @@ const strip = document.getElementById("strip");
 const gyle = kettle.dataset.gyle;
 const WAITING = `waiting-${gyle}`;
 const SLOW_MS = 20_000;
+const AWAY_MS = 3_000;
 const HOLD_MS = 1_000;
 // A page that this device held says since when; its time was right then.
 let offsetMs = Number(kettle.dataset.now) - Number(kettle.dataset.held ?? Date.now());
 let shownMs = Number(kettle.dataset.now);
-let sending = false;
+let sending = null;
 let snoozedUntil = 0;
 let said = "";
 let reached = !kettle.dataset.held;
@@ -57,24 +58,34 @@ function stamp() {
   return new Date(stampedMs).toISOString();
 }
 
+/** Who hears what is wrong with a note: the form it was typed in. */
+const hearers = new Map();
+
 /** Keeps the note here first, then sends it. */
-async function note(body, problem) {
+async function note(body, problem = (words) => say(words, true)) {
   const whole = { at: stamp(), ...body };
   if (body.do !== "read") waysAt = 0;
+  const once = name();
   try {
-    keep([...waiting(), { once: name(), body: whole }]);
+    keep([...waiting(), { once, body: whole }]);
   } catch {
-    problem?.("Not saved: this device keeps nothing. Note it on paper.");
-    return false;
+    problem("Not saved: this device keeps nothing. Note it on paper.");
+    return;
   }
-  return send(problem);
+  hearers.set(once, problem);
+  await send();
 }
 
-/** Sends what waits, in order; stops at the first that cannot be delivered. */
-async function send(problem) {
-  if (sending) return true;
-  sending = true;
-  let fine = true;
+/** Sends what waits, one sender at a time; what is noted meanwhile goes with it. */
+function send() {
+  sending ??= deliver();
+  return sending;
+}
+
+/** In order; stops at the first that cannot be delivered. */
+async function deliver() {
+  // The sender is known before its work begins, and with it that there is one.
+  await null;
   try {
     for (let first = waiting()[0]; first; first = waiting()[0]) {
       const answer = await fetch(`/api/gyles/${gyle}/day`, {
@@ -84,17 +95,16 @@ async function send(problem) {
       });
       const told = await answer.json().catch(() => ({}));
       reached = true;
+      const hearer = hearers.get(first.once) ?? ((words) => say(words, true));
       if (answer.ok) {
-        keep(waiting().slice(1));
+        done(first);
         show(told);
         say("Noted.");
       } else if (answer.status === 422 || answer.status === 400) {
         // It makes no sense to the book: the person hears why; it does not hold up the others.
-        keep(waiting().slice(1));
-        fine = false;
-        (problem ?? ((words) => say(words, true)))(sentence(told));
+        done(first);
+        hearer(sentence(told));
       } else {
-        fine = false;
         say(sentence(told) || "Not saved: the program could not write. It is kept here.", true);
         break;
       }
@@ -102,10 +112,14 @@ async function send(problem) {
   } catch {
     reached = false;
   } finally {
-    sending = false;
+    sending = null;
     line();
   }
-  return fine;
+}
+
+function done(first) {
+  keep(waiting().slice(1));
+  hearers.delete(first.once);
 }
 
 // ---- what is shown ----
@@ -116,14 +130,16 @@ function show(told) {
     offsetMs = told.now - (told.heldMs || Date.now());
     shownMs = told.now;
   }
-  // What somebody is typing stays.
+  // Nothing is taken from under a finger or a keyboard.
   const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
     && document.activeElement.value;
-  if (busy) {
+  if (busy || kettle.matches(":active")) {
     later = told;
+    if (!busy) setTimeout(() => later && show(later), 200);
     return;
   }
   later = null;
+  const begun = entries();
   const open = new Set([...kettle.querySelectorAll("details[open] > summary")].map((s) => s.textContent));
   // What could be done now stays for a while: it is being read.
   const ways = now() - waysAt < 180_000 ? kettle.querySelector("#levers") : null;
@@ -133,6 +149,7 @@ function show(told) {
     if (open.has(summary.textContent)) summary.parentElement.open = true;
   }
   kettle.dataset.seq = told.seq;
+  begun.forEach(goOn);
   hold();
   ticked();
   times();
@@ -141,6 +158,31 @@ function show(told) {
 
 let later = null;
 let waysAt = 0;
+
+/** What stands in the forms and was not sent yet. */
+function entries() {
+  return [...kettle.querySelectorAll("form.entry:not([data-sent])")].map((form) => ({
+    form,
+    problem: form.querySelector(".problem").textContent,
+    fields: [...form.elements].filter((field) => field.name).map((field) => [field.name, field.value]),
+  }));
+}
+
+/** The form of the same entry in the page as it now stands. */
+function same(form) {
+  const forms = [...kettle.querySelectorAll("form.entry")];
+  const alike = ({ dataset }) => dataset.do === form.dataset.do && dataset.what === form.dataset.what;
+  return forms.find(alike) ?? form;
+}
+
+function goOn({ form, problem, fields }) {
+  const now = same(form);
+  now.querySelector(".problem").textContent = problem;
+  for (const [name, value] of fields) {
+    const field = now.elements.namedItem(name);
+    if (field) field.value = value;
+  }
+}
 
 // ---- one screen is at the kettle, the others watch ----
 
@@ -410,17 +452,19 @@ document.addEventListener("submit", async (event) => {
     problem.textContent = "The time is not clear. Type it as 10:32.";
     return;
   }
-  const typed = form.querySelector("[name=value]");
-  const kept = typed.value;
+  const kept = form.elements.namedItem("value").value;
+  let refused = false;
+  form.dataset.sent = "yes";
   document.activeElement?.blur();
-  const fine = await note(
-    { ...fields, at, do: form.dataset.do, what: form.dataset.what },
-    (words) => {
-      problem.textContent = words;
-      typed.value = kept;
-    },
-  );
-  if (fine && form.isConnected) form.reset();
+  await note({ ...fields, at, do: form.dataset.do, what: form.dataset.what }, (words) => {
+    refused = true;
+    const there = same(form);
+    there.querySelector(".problem").textContent = words;
+    there.elements.namedItem("value").value = kept;
+  });
+  // A note that waits on this device is noted; only what makes no sense stays to be mended.
+  if (!refused && form.isConnected) form.reset();
+  delete form.dataset.sent;
 });
 
 document.addEventListener("focusout", () => {
@@ -472,6 +516,10 @@ line();
 listen();
 setInterval(tick, 1000);
 setInterval(look, SLOW_MS);
+// Whoever waits for the program is not to wait for the slow round.
+setInterval(() => {
+  if (!reached || waiting().length) look();
+}, AWAY_MS);
 holdPage();
 addEventListener("online", look);
 stayAwake();

@@ -9,39 +9,24 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /// The page in a real browser: phone, tablet and desktop, by hand and by keyboard, light and dark.
-class BrowserStoryTest {
-  private static Browser browser;
-
+class BrowserStoryTest extends InBrowser {
   private final List<String> complaints = new ArrayList<>();
   private PageServer server;
   private Wiring wiring;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void start() {

@@ -9,6 +9,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.RequestOptions;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,9 +17,7 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,26 +25,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /// The pages of the instruments in a browser.
-class InstrumentBrowserTest {
-  private static Browser browser;
-
+class InstrumentBrowserTest extends InBrowser {
   @TempDir private Path folder;
 
   private final List<String> complaints = new ArrayList<>();
   private Wiring wiring;
   private PageServer server;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void start() {

@@ -16,6 +16,7 @@ import gylebook.journal.Event;
 import gylebook.journal.MemoryJournal;
 import gylebook.rig.DemoRigs;
 import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.Desk;
 import gylebook.web.PageServer;
 import java.nio.file.Path;
@@ -25,32 +26,16 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /// A day beside the brewer, in two real browsers.
-class KettleStoryTest {
-  private static Browser browser;
-
+class KettleStoryTest extends InBrowser {
   private final MemoryJournal journal = new MemoryJournal();
   private Clerk clerk;
   private PageServer server;
   private Wiring wiring;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void start() {

@@ -20,7 +20,7 @@ import gylebook.gate.Screens;
 import gylebook.gate.Ticking;
 import gylebook.journal.Event;
 import gylebook.journal.MemoryJournal;
-import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
 import java.net.InetAddress;
 import java.nio.file.Path;
@@ -32,19 +32,15 @@ import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /// The page at the kettle while the program is really away: the server is stopped, and started
 /// again at the same port.
-class OfflineStoryTest {
+class OfflineStoryTest extends InBrowser {
   private static final double PATIENCE_MS = 90_000;
-  private static Browser browser;
-
   @TempDir private Path folder;
 
   private final MemoryJournal journal = new MemoryJournal();
@@ -52,18 +48,6 @@ class OfflineStoryTest {
   private final Wallet wallet = new Wallet();
   private final Wiring wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
   private PageServer server;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void start() {

@@ -20,6 +20,7 @@ import gylebook.gate.Screens;
 import gylebook.gate.Ticking;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -32,36 +33,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /// Who may come in from the home network, in real browsers. `brewhouse.test` is the machine's name
 /// there; whoever calls it so is a screen like any other, wherever it runs.
-class OtherScreensStoryTest {
-  private static Browser browser;
-
+class OtherScreensStoryTest extends InBrowser {
   @TempDir private Path folder;
 
   private Clerk clerk;
   private Screens screens;
   private PageServer server;
   private Wiring wiring;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   @BeforeEach
   void start() {

@@ -9,6 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -20,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /// The Reckoner in a real browser: phone and desktop, light and dark, by keyboard, without scripts.
-class ReckonBrowserTest {
+class ReckonBrowserTest extends InBrowser {
   private static final List<String> PATHS =
       List.of(
           "reckon",
@@ -31,13 +32,11 @@ class ReckonBrowserTest {
           "science/hops-in-the-boil",
           "science/sources");
 
-  private static Browser browser;
   private static PageServer server;
   private static Wiring wiring;
 
   @BeforeAll
-  static void launch() {
-    browser = Browser.started();
+  static void serve() {
     Clerk clerk = new Clerk(new MemoryJournal(), InstantSource.system());
     Wallet wallet = new Wallet();
     Serve.invent(clerk, wallet);
@@ -47,8 +46,8 @@ class ReckonBrowserTest {
 
   @AfterAll
   static void stop() {
-    if (browser != null) {
-      browser.close();
+    // Without a browser nothing was served.
+    if (server != null) {
       server.stop();
       wiring.close();
     }

@@ -13,34 +13,18 @@ import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import gylebook.telling.WallSheet;
-import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
 import gylebook.units.ReadingUnits;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /// The wall sheet as a browser prints it.
-class WallSheetPrintTest {
+class WallSheetPrintTest extends InBrowser {
   private static final Pattern PAPER_SIDE = Pattern.compile("/Type\\s*/Page[^s]");
-
-  private static Browser browser;
-
-  @BeforeAll
-  static void launch() {
-    browser = Browser.started();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
 
   private static String sheet(String beer, String set) {
     boolean wheat = beer.equals("wheat");

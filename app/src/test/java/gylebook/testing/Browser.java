@@ -13,23 +13,31 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 
 /// The browser the page is tested in: missing it is a failure under CI and a named skip elsewhere.
-public final class Browser implements AutoCloseable {
+public final class Browser {
   private static final double PATIENCE_MS = 20_000;
 
-  private final Playwright control;
+  private static @Nullable Browser one;
+
   private final com.microsoft.playwright.Browser program;
 
-  private Browser(Playwright control, com.microsoft.playwright.Browser program) {
-    this.control = control;
+  private Browser(com.microsoft.playwright.Browser program) {
     this.program = program;
   }
 
-  /// Starts it, without asking anything of the network; a missing one is told first.
-  public static Browser started() {
+  /// The one of this run, which ends with it; a missing one is told first.
+  static synchronized Browser started() {
     Path chromium = chromium();
+    Browser there = one == null ? start(chromium) : one;
+    one = there;
+    return there;
+  }
+
+  /// Starts it, without asking anything of the network.
+  private static Browser start(Path chromium) {
     // A page may be slow on a machine that does other things as well; it is not wrong for that.
     PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     Playwright control =
@@ -49,7 +57,8 @@ public final class Browser implements AutoCloseable {
                     // Names for tests (RFC 6761) lead to this machine.
                     "--host-resolver-rules=MAP *.test 127.0.0.1",
                     "--disable-sync"));
-    return new Browser(control, control.chromium().launch(options));
+    Runtime.getRuntime().addShutdownHook(new Thread(control::close, "browser"));
+    return new Browser(control.chromium().launch(options));
   }
 
   /// The program, at `GYLEBOOK_CHROMIUM` or its usual place.
@@ -97,11 +106,6 @@ public final class Browser implements AutoCloseable {
         .analyze().getViolations().stream()
             .map(rule -> rule.getId() + ": " + rule.getNodes())
             .toList();
-  }
-
-  @Override
-  public void close() {
-    control.close();
   }
 
   /// The place if it is there; else fails under CI and skips the test by name elsewhere.

@@ -103,8 +103,14 @@ public class ForecastBench {
 
   /// Runs them all and writes one line each, and one a fork and iteration.
   public static void main(String[] words) throws RunnerException {
+    run(ForecastBench.class);
+    run(BeliefBench.class);
+  }
+
+  /// Runs one class of them.
+  static void run(Class<?> bench) throws RunnerException {
     OptionsBuilder options = new OptionsBuilder();
-    options.include(ForecastBench.class.getSimpleName());
+    options.include(bench.getSimpleName());
     options.verbosity(VerboseMode.SILENT);
     options.jvmArgsAppend("-XX:+UseSerialGC", "--sun-misc-unsafe-memory-access=allow");
     Collection<RunResult> results = new Runner(options.build()).run();

@@ -110,8 +110,9 @@ public final class Twins {
           j -> {
             Hand hand = hands.get();
             hand.takeUp(j);
-            hand.bumpless(as.apply(hand.leg(columns.at)));
-            hand.simulator.stretch(Columns.lasting(as.apply(hand.leg(columns.at)), forSec));
+            Leg now = as.apply(hand.leg(columns.at));
+            hand.bumpless(now);
+            hand.simulator.stretch(Columns.lasting(now, forSec));
             hand.putBack(j);
           });
     }

@@ -149,10 +149,9 @@ final class KettleBehind {
     for (Suspicion.Share share : day.shares()) {
       if (share.shareFrac() > LIKELY_FRAC && !share.supposition().name().equals("NOTHING")) {
         html.append(
-            "<p class=\"plate\"><b>SOON</b> %s That is %s likely, by what was read since the last point.</p>"
+            "<p class=\"plate\"><b>SOON</b> %s By what was read since the last point the chances of that are %d in 100.</p>"
                 .formatted(
-                    Html.escaped(share.supposition().says()),
-                    Html.escaped(Shown.odds(share.shareFrac()))));
+                    Html.escaped(share.supposition().says()), Math.round(100 * share.shareFrac())));
       }
     }
     for (Witness witness : day.witnesses()) {
@@ -170,7 +169,10 @@ final class KettleBehind {
     String verdict =
         switch (witness.verdict()) {
           case TRUST -> "take it as it reads";
-          case CORRECT -> "take off what it reads high";
+          case CORRECT ->
+              witness.readsHigh().mean() < 0
+                  ? "add what it reads low"
+                  : "take off what it reads high";
           case CANNOT_TELL -> "cannot be told yet";
           case DOUBT -> "do not go by it";
         };
@@ -187,7 +189,7 @@ final class KettleBehind {
 
   /// A test with the instrument it is done with, which need not be the one it settles.
   private static String says(Witness.WorthDoing test) {
-    String with = test.instrument().isEmpty() ? "" : "(" + test.instrument() + ") ";
+    String with = test.instrument().isEmpty() ? "" : "With the " + test.instrument() + ": ";
     return "%s%s It would leave %d of 100 parts of the doubt."
         .formatted(with, test.test().says(), Math.round(100 * test.leftRatio()));
   }
@@ -205,14 +207,10 @@ final class KettleBehind {
           case HOT_VOLUME -> "L";
           case STRENGTH -> "°P";
         };
-    String way = high.mean() < 0 ? "low" : "high";
-    return String.format(
-        Locale.ROOT,
-        "Reads %s by %.1f %s, give or take %.1f.",
-        way,
-        Math.abs(high.mean()),
-        unit,
-        high.doubt());
+    String by = String.format(Locale.ROOT, "%.1f", Math.abs(high.mean()));
+    String way =
+        by.equals("0.0") ? "right" : (high.mean() < 0 ? "low by " : "high by ") + by + " " + unit;
+    return String.format(Locale.ROOT, "Reads %s, give or take %.1f %s.", way, high.doubt(), unit);
   }
 
   /// The rest of the day, each point by when and how sure.

@@ -96,7 +96,7 @@ final class KettlePage {
         .orElseGet(
             () ->
                 "<p class=\"holder\" data-holder=\"\">No screen has been taken to the kettle yet. %s</p>"
-                    .formatted(take.formatted("Hold: this one is there")));
+                    .formatted(take.formatted("Hold: this screen is at the kettle")));
   }
 
   private String top(Followed day) {

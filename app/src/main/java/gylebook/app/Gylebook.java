@@ -99,8 +99,8 @@ public final class Gylebook implements Callable<Integer> {
         new WarmUp());
   }
 
-  /// The everyday start has no words to understand; it is spared the third of a second that the
-  /// reader of the command line takes to load.
+  /// The everyday start has no words to understand; it is spared loading the reader of the command
+  /// line, whose classes are too old for the launcher's cache.
   private int begin() {
     PrintWriter out = new PrintWriter(System.out, true, System.out.charset());
     PrintWriter err = new PrintWriter(System.err, true, System.err.charset());

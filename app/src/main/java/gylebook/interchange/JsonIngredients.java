@@ -69,7 +69,7 @@ final class JsonIngredients {
       other(other, miscs.addObject(), moments, lost);
     }
     yeast(recipe, ingredients.putArray("culture_additions").addObject(), lost);
-    water(recipe.liquor(), ingredients.putArray("water_additions").addObject());
+    water(recipe.liquor(), ingredients.putArray("water_additions").addObject(), lost);
   }
 
   private static void identity(Goods goods, ObjectNode to) {
@@ -138,6 +138,9 @@ final class JsonIngredients {
     to.set("alpha_acid", JsonAmount.percent(hop.alphaFrac().inside()));
     to.set("amount", JsonAmount.of(hop.massG(), lost, hop.name()));
     to.set("timing", moments.timing(hop.when(), hop.name()));
+    if (hop.agedSec().isPresent()) {
+      lost.says(hop.name(), "How old they are and how they were kept is not written.");
+    }
   }
 
   private static void salt(Liquor.Addition salt, ObjectNode to, JsonMoments moments, Ledger lost) {
@@ -203,8 +206,11 @@ final class JsonIngredients {
     return "other";
   }
 
-  private static void water(Liquor liquor, ObjectNode to) {
-    Liquor.Ions ions = liquor.ions();
+  private static void water(Liquor liquor, ObjectNode to, Ledger lost) {
+    Liquor.Ions ions = liquor.source();
+    if (liquor.meterUsPerCm().isPresent()) {
+      lost.says("water", "The meter's reading has no place in the standard; its ions are written.");
+    }
     to.put("name", liquor.name());
     to.set("calcium", ion(ions.calciumMgPerL()));
     to.set("magnesium", ion(ions.magnesiumMgPerL()));

@@ -31,7 +31,8 @@ public final class OwnFiles {
           .addModule(
               new SimpleModule()
                   .addSerializer(Entered.class, new EnteredText.Writer())
-                  .addDeserializer(Entered.class, new EnteredText.Reader()))
+                  .addDeserializer(Entered.class, new EnteredText.Reader())
+                  .addDeserializer(Hop.Wrap.class, new WrapText()))
           .build();
 
   private OwnFiles() {}

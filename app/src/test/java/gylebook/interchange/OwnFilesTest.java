@@ -3,12 +3,19 @@ package gylebook.interchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.plan.Demo;
+import gylebook.recipe.Hop;
+import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Chiller;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Newcomer;
 import gylebook.rig.Probe;
 import gylebook.rig.Rig;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
+import java.util.List;
+import java.util.Optional;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
@@ -56,6 +63,46 @@ class OwnFilesTest {
       assertThat(OwnFiles.readRecipe(OwnFiles.recipe(recipe)))
           .isEqualTo(new Reading.Understood<>(recipe));
     }
+  }
+
+  @Test
+  void aRecipeOfAnOlderEditionSaysNothingOfMeterOrAgeAndIsReadAllTheSame() {
+    Recipe recipe = Demo.copperBitter();
+    String older =
+        OwnFiles.recipe(recipe)
+            .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC)\" : null", "")
+            .replaceAll(",\\s*\"wrap\" : \"SEALED\"", "");
+    assertThat(older).doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap");
+    assertThat(OwnFiles.readRecipe(older)).isEqualTo(new Reading.Understood<>(recipe));
+  }
+
+  @Test
+  void aMeterAndTheAgeOfHopsAreReadBackAsTyped() {
+    Recipe recipe = Demo.copperBitter();
+    Liquor water = recipe.liquor();
+    Entered read = new Entered(22.5, Unit.known(Quantity.CONDUCTIVITY, "µS/cm"), "22,5 us");
+    Hop fresh = recipe.hops().getFirst();
+    Entered age = new Entered(15_778_476, Unit.known(Quantity.TIME, "mo"), "6 months");
+    Hop old =
+        new Hop(
+            fresh.name(),
+            fresh.lot(),
+            fresh.form(),
+            fresh.massG(),
+            fresh.alphaFrac(),
+            fresh.when(),
+            Optional.of(age),
+            Optional.empty(),
+            Hop.Wrap.LOOSE);
+    Recipe more =
+        recipe
+            .with(recipe.grist(), List.of(old))
+            .withLiquor(
+                new Liquor(water.name(), water.ions(), water.additions(), Optional.of(read)));
+    assertThat(OwnFiles.readRecipe(OwnFiles.recipe(more)))
+        .isEqualTo(new Reading.Understood<>(more));
+    String tin = OwnFiles.recipe(more).replace("\"LOOSE\"", "\"TIN\"");
+    assertThat(refused(OwnFiles.readRecipe(tin))).contains("wrapped 'TIN'");
   }
 
   @Test

@@ -49,12 +49,14 @@ public final class LiquorSolver {
   private final Settings settings;
   private final Wanted wanted;
   private final List<Stock> house;
+  private final double bicarbonateMgPerL;
 
   private LiquorSolver(Recipe recipe, Settings settings, Wanted wanted, List<Stock> house) {
     this.recipe = recipe;
     this.settings = settings;
     this.wanted = wanted;
     this.house = house;
+    this.bicarbonateMgPerL = recipe.liquor().ions().bicarbonateMgPerL();
   }
 
   /// What is wanted; NaN where it does not matter.
@@ -120,7 +122,8 @@ public final class LiquorSolver {
   /// @param house what can be added, and how finely
   public static Treatment solved(
       Recipe recipe, Settings settings, Wanted wanted, List<Stock> house) {
-    Recipe plain = recipe.withLiquor(recipe.liquor().withAdditions(List.of()));
+    Liquor source = new Liquor(recipe.liquor().name(), recipe.liquor().source(), List.of());
+    Recipe plain = recipe.withLiquor(source);
     return new LiquorSolver(plain, settings, wanted, List.copyOf(house)).treatment();
   }
 
@@ -160,8 +163,7 @@ public final class LiquorSolver {
         additions.add(addition(stock, stepCount, Liquor.Into.KETTLE));
       }
     }
-    double alkaliMeq =
-        recipe.liquor().ions().bicarbonateMgPerL() / 61.017 * CONSUMED_FRAC * settings.topUpL();
+    double alkaliMeq = bicarbonateMgPerL / 61.017 * CONSUMED_FRAC * settings.topUpL();
     house.stream()
         .filter(Stock::acid)
         .findFirst()

@@ -1,6 +1,7 @@
 package gylebook.recipe;
 
 import gylebook.units.Entered;
+import java.util.Optional;
 
 /// One addition of hops.
 ///
@@ -10,7 +11,42 @@ import gylebook.units.Entered;
 /// @param massG how much
 /// @param alphaFrac alpha acid, as the packet says
 /// @param when at which point of the gyle
-public record Hop(String name, String lot, Form form, Entered massG, Entered alphaFrac, When when) {
+/// @param agedSec since that alpha acid was measured; absent: it is taken as it stands
+/// @param storedC where they were kept meanwhile; absent: nobody knows
+/// @param wrap how they are wrapped
+public record Hop(
+    String name,
+    String lot,
+    Form form,
+    Entered massG,
+    Entered alphaFrac,
+    When when,
+    Optional<Entered> agedSec,
+    Optional<Entered> storedC,
+    Wrap wrap) {
+
+  /// An addition whose packet is taken at its word.
+  public Hop(String name, String lot, Form form, Entered massG, Entered alphaFrac, When when) {
+    this(name, lot, form, massG, alphaFrac, when, Optional.empty(), Optional.empty(), Wrap.SEALED);
+  }
+
+  /// How hops are wrapped.
+  public enum Wrap {
+    SEALED("in a sealed packet"),
+    OPENED("in an opened packet, pressed flat"),
+    LOOSE("in a loose bag");
+
+    private final String words;
+
+    Wrap(String words) {
+      this.words = words;
+    }
+
+    /// The same in words for the page.
+    public String words() {
+      return words;
+    }
+  }
 
   /// Leaf or pellet.
   public enum Form {
@@ -63,6 +99,6 @@ public record Hop(String name, String lot, Form form, Entered massG, Entered alp
 
   /// The same addition with another mass.
   public Hop withMass(Entered newMassG) {
-    return new Hop(name, lot, form, newMassG, alphaFrac, when);
+    return new Hop(name, lot, form, newMassG, alphaFrac, when, agedSec, storedC, wrap);
   }
 }

@@ -138,7 +138,8 @@ public final class Lots {
       boolean dry = hop.when() instanceof Hop.When.Dry;
       double massG = hop.massG().inside() * (dry ? 1 : hopFactor);
       double alphaFactor = doubts.factor("hops." + i + ".alphaFrac", ALPHA_DOUBT_RATIO);
-      alphaMg[i] = dry ? 0 : massG * MG_PER_G * hop.alphaFrac().inside() * alphaFactor;
+      double alphaFrac = hop.alphaFrac().inside() * AgedHop.leftFrac(hop);
+      alphaMg[i] = dry ? 0 : massG * MG_PER_G * alphaFrac * alphaFactor;
       dryG += dry ? massG : 0;
     }
     dryHopKg = dryG / G_PER_KG;

@@ -73,7 +73,7 @@ final class TreatedLiquor {
     ionsFactor = doubts.factor("recipe.ionsFactor", IONS_DOUBT_RATIO);
     alkalinityFactor = doubts.factor("recipe.alkalinityFactor", IONS_DOUBT_RATIO);
     chalkFrac = doubts.share("model.chalkFrac", CHALK_GIVES_FRAC, CHALK_DOUBT_FRAC);
-    source(recipe.liquor().ions());
+    source(recipe.liquor().source());
     double wholeL = settings.liquorL() + settings.topUpL();
     for (Liquor.Addition addition : recipe.liquor().additions()) {
       add(addition, settings.liquorL(), wholeL);

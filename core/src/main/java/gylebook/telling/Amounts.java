@@ -149,8 +149,8 @@ final class Amounts {
   }
 
   /// The unit a value is read in and the meaning of a bare number. Water is driven off by the hour,
-  /// milligrams of bitterness are not those of salt, and nobody lives some centimetres above the
-  /// sea.
+  /// milligrams of bitterness are not those of salt, hops do not age by the minute, and nobody
+  /// lives some centimetres above the sea.
   static Unit usual(String name, Quantity quantity, ReadingUnits units) {
     Unit usual = units.unit(name.startsWith("bitter") ? Quantity.BITTERNESS : quantity);
     String symbol =
@@ -159,6 +159,9 @@ final class Amounts {
           case "in" -> name.startsWith(ALTITUDE) ? "ft" : usual.symbol();
           default -> usual.symbol();
         };
+    if (name.startsWith("aged")) {
+      return Unit.known(Quantity.TIME, "d");
+    }
     String hourly = name.startsWith("evaporation") ? symbol.replace("/min", "/h") : symbol;
     return Unit.of(usual.quantity(), hourly).orElse(usual);
   }

@@ -142,7 +142,7 @@ record Blank(
     boolean measured = name.equals("stationKpa");
     String shown =
         now.map(Entered.class::cast)
-            .map(said -> name.startsWith("evap") ? usual.shown(said.inside()) : units.shown(said))
+            .map(said -> shownOptional(name, said, usual, units))
             .orElse(NOT_SAID);
     String typed = now.map(Entered.class::cast).map(Entered::asTyped).orElse(NOT_SAID);
     return new Blank(path, hint, shown, typed, "amount", List.of(), text -> null)
@@ -160,6 +160,14 @@ record Blank(
                       ? new Measured(name, Optional.of(usual), units).first(text)
                       : Amounts.read(text, usual, path));
             });
+  }
+
+  /// Water is driven off by the hour, and hops are as many months old as somebody said.
+  private static String shownOptional(String name, Entered said, Unit usual, ReadingUnits units) {
+    if (name.startsWith("aged")) {
+      return said.unit().shown(said.inside());
+    }
+    return name.startsWith("evap") ? usual.shown(said.inside()) : units.shown(said);
   }
 
   private static boolean clears(String text) {

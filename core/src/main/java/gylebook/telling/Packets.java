@@ -2,8 +2,10 @@ package gylebook.telling;
 
 import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Goods;
+import gylebook.recipe.Hop;
 import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
+import gylebook.simulate.AgedHop;
 import gylebook.units.AnyUnit;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
@@ -38,7 +40,8 @@ final class Packets {
           Draft.plain(recipe.hops().get(i).name())
               + Grammar.numbered(
                   ", lot {hops.#.lot|lot}: {hops.#.form|leaf or pellets}, alpha acid"
-                      + " {hops.#.alphaFrac|alpha acid}.",
+                      + " {hops.#.alphaFrac|alpha acid}, "
+                      + aged(recipe.hops().get(i)),
                   i));
     }
     for (int i = 0; i < recipe.liquor().additions().size(); i++) {
@@ -53,6 +56,28 @@ final class Packets {
     elsewhere();
     kept();
     draft.say("Notes: {notes|notes}.");
+  }
+
+  /// Store and wrapping matter once there is an age, and are asked for only then.
+  private String aged(Hop hop) {
+    String age = "{hops.#.agedSec|age of that figure}";
+    if (hop.agedSec().isEmpty()) {
+      return "taken as fresh; its age: " + age + ".";
+    }
+    String left = units.shown(Quantity.SHARE, AgedHop.leftFrac(hop));
+    String where = hop.storedC().isEmpty() ? "kept nobody says where: " : "kept at ";
+    String taken =
+        hop.storedC().isEmpty()
+            ? " (taken as " + units.shown(Quantity.TEMPERATURE, AgedHop.USUAL_C) + ")"
+            : "";
+    return age
+        + " old, "
+        + where
+        + "{hops.#.storedC|temperature of the store}"
+        + taken
+        + " {hops.#.wrap|how it is wrapped}; about "
+        + left
+        + " of it is left.";
   }
 
   private void goods(Goods goods, int number) {

@@ -3,6 +3,7 @@ package gylebook.telling;
 import gylebook.recipe.Aim;
 import gylebook.recipe.Boil;
 import gylebook.recipe.Goods;
+import gylebook.recipe.Liquor;
 import gylebook.recipe.Pack;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Yeast;
@@ -16,10 +17,12 @@ import java.util.List;
 @AnyUnit("shows amounts of every quantity")
 public final class RecipeWords {
   private final Recipe recipe;
+  private final ReadingUnits units;
   private final Draft draft;
 
   private RecipeWords(Recipe recipe, ReadingUnits units) {
     this.recipe = recipe;
+    this.units = units;
     this.draft = new Draft(recipe, units);
   }
 
@@ -169,6 +172,34 @@ public final class RecipeWords {
             + " {liquor.ions.sodiumMgPerL|sodium} of sodium, {liquor.ions.chlorideMgPerL|chloride}"
             + " of chloride, {liquor.ions.sulphateMgPerL|sulphate} of sulphate and"
             + " {liquor.ions.bicarbonateMgPerL|bicarbonate} of bicarbonate.");
+    metered();
+  }
+
+  /// A filter, or a tap that wanders: the meter says how much of the analysis is in it today.
+  private void metered() {
+    Liquor liquor = recipe.liquor();
+    String meter = "{liquor.meterUsPerCm|conductivity by the meter}";
+    if (liquor.meterUsPerCm().isEmpty()) {
+      draft.say("Filtered, or not as analysed? A conductivity meter in it reads " + meter + ".");
+      return;
+    }
+    Liquor.Ions now = liquor.source();
+    String shares =
+        liquor.ions().unknown()
+            ? ": what is dissolved is guessed, in the shares of a middling tap water, "
+            : ": of the analysis that leaves ";
+    draft.say(
+        "A conductivity meter in it reads "
+            + meter
+            + shares
+            + shown(now.calciumMgPerL())
+            + " of calcium and "
+            + shown(now.bicarbonateMgPerL())
+            + " of bicarbonate, and the rest alike.");
+  }
+
+  private String shown(double ionMgPerL) {
+    return units.shown(Quantity.CONCENTRATION, ionMgPerL);
   }
 
   private void yeast() {

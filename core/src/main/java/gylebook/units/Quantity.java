@@ -27,6 +27,7 @@ public enum Quantity {
   VOLTAGE("voltage", 0, 100_000),
   CURRENT("current", 0, 100_000),
   RESISTANCE("resistance", 0, 1e12),
+  CONDUCTIVITY("conductivity of water", 0, 200_000),
   SHARE("share", 0, 1),
   CONCENTRATION("concentration", 0, 2_000_000),
   DENSITY("density", 0, 30),

@@ -25,6 +25,10 @@ final class UnitTable {
   private static final double MIN = 60;
   private static final double HOUR = 3600;
   private static final double DAY = 86_400;
+
+  /// The calendar repeats itself after 400 years, of which 97 are leap years.
+  private static final double DAYS_IN_YEAR = 365.2425;
+
   private static final double EBC_IN_SRM = 25 / 12.7;
 
   /// Grams of CO2 in a litre of it at 0 °C and 101.325 kPa, as an ideal gas: 44.0095 / 22.41397.
@@ -121,6 +125,8 @@ final class UnitTable {
     straight(Quantity.TIME, "h", "hour", HOUR, 1);
     straight(Quantity.TIME, "d", "day", DAY, 1);
     straight(Quantity.TIME, "wk", "week", 7 * DAY, 1);
+    straight(Quantity.TIME, "mo", "month of the mean calendar year", DAYS_IN_YEAR / 12 * DAY, 1);
+    straight(Quantity.TIME, "yr", "mean calendar year", DAYS_IN_YEAR * DAY, 2);
   }
 
   private static void beer() {
@@ -213,6 +219,9 @@ final class UnitTable {
     straight(Quantity.CURRENT, "mA", "milliampere", 1e-3, 1);
     straight(Quantity.RESISTANCE, "Ω", "ohm", 1, 1);
     straight(Quantity.RESISTANCE, "kΩ", "kilohm", 1000, 2);
+    straight(Quantity.CONDUCTIVITY, "µS/cm", "microsiemens per centimetre", 1, 1);
+    straight(Quantity.CONDUCTIVITY, "mS/cm", "millisiemens per centimetre", 1000, 2);
+    straight(Quantity.CONDUCTIVITY, "mS/m", "millisiemens per metre", 10, 1);
   }
 
   private static void ratios() {

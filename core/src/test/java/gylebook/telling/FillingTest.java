@@ -24,13 +24,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
 class FillingTest {
   private static final List<ReadingUnits> SETS =
       List.of(ReadingUnits.METRIC, ReadingUnits.US, ReadingUnits.IMPERIAL);
-  private static final List<Recipe> RECIPES = List.of(Demo.copperBitter(), Demo.wheatBeer());
+  private static final List<Recipe> RECIPES =
+      List.of(Demo.copperBitter(), Demo.wheatBeer(), metered());
+
+  /// Nothing is left unsaid in it.
+  private static Recipe metered() {
+    Recipe recipe = filled(Demo.wheatBeer(), "liquor.meterUsPerCm", "0,031 mS/cm");
+    recipe = filled(recipe, "hops.0.agedSec", "14 months");
+    return filled(recipe, "hops.0.storedC", "38F");
+  }
+
   private static final List<Rig> RIGS =
       List.of(DemoRigs.household(), DemoRigs.smallFlat(), newcomer());
 
@@ -311,6 +321,69 @@ class FillingTest {
     assertThat(less.grist().getFirst().analysis().attenuationOffsetFrac()).isEqualTo(-0.02);
   }
 
+  private static String text(Recipe recipe) {
+    return RecipeWords.of(recipe, ReadingUnits.METRIC).stream()
+        .map(Section::text)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String why(Recipe recipe, String slot, String typed) {
+    Filled<Recipe> filled = Filling.recipe(recipe, slot, typed, ReadingUnits.METRIC);
+    assertThat(filled).as(typed).isInstanceOf(Filled.Unclear.class);
+    Filled.Unclear<Recipe> unclear = (Filled.Unclear<Recipe>) filled;
+    assertThat(unclear.value()).isEqualTo(typed);
+    return unclear.what() + " " + unclear.maybe();
+  }
+
+  @Test
+  void aMeterSaysWhatIsInTheLiquorAndCanBeForgotten() {
+    Recipe tap = Demo.wheatBeer();
+    Recipe read = filled(tap, "liquor.meterUsPerCm", "22,5 uS/cm");
+    assertThat(read.liquor().meterUsPerCm().orElseThrow().asTyped()).isEqualTo("22,5 uS/cm");
+    assertThat(read.liquor().ions()).isEqualTo(tap.liquor().ions());
+    assertThat(read.liquor().source().conductanceUsPerCm())
+        .isCloseTo(22.5, org.assertj.core.data.Offset.offset(0.01));
+    assertThat(text(read))
+        .contains("meter in it reads 22.5 µS/cm: of the analysis that leaves 2.4 mg/L");
+    assertThat(filled(tap, "liquor.meterUsPerCm", "0.0225 mS/cm").liquor().source())
+        .isEqualTo(read.liquor().source());
+    for (String nothing : List.of("none", "-", "not said")) {
+      assertThat(filled(read, "liquor.meterUsPerCm", nothing)).isEqualTo(tap);
+    }
+    assertThat(why(tap, "liquor.meterUsPerCm", "90 mS/cm")).contains("90000 µS/cm", "5000");
+    assertThat(why(tap, "liquor.meterUsPerCm", "low")).contains("low");
+    assertThat(why(tap, "liquor.meterUsPerCm", "15 ppm")).contains("µS/cm");
+  }
+
+  @Test
+  void oldHopsSayWhatIsLeftOfThem() {
+    Recipe bitter = Demo.copperBitter();
+    assertThat(text(bitter)).contains("taken as fresh; its age: not said.");
+    Recipe old = filled(bitter, "hops.0.agedSec", "6 months");
+    Hop hop = old.hops().getFirst();
+    assertThat(hop.agedSec().orElseThrow().asTyped()).isEqualTo("6 months");
+    // A twelfth of the mean calendar year of 365.2425 d, six times.
+    assertThat(hop.agedSec().orElseThrow().inside() / 86_400)
+        .isCloseTo(182.62125, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(text(old))
+        .contains("6.0 mo old, kept nobody says where: not said (taken as 20.0 °C)");
+    Recipe cold = filled(filled(old, "hops.0.storedC", "-18 C"), "hops.0.wrap", "in a loose bag");
+    assertThat(cold.hops().getFirst().wrap()).isEqualTo(Hop.Wrap.LOOSE);
+    assertThat(text(cold)).contains("kept at -18.0 °C in a loose bag; about 9");
+    assertThat(filled(cold, "hops.0.agedSec", "none").hops().getFirst().agedSec()).isEmpty();
+    // A bare number is days: nobody counts the minutes of a packet of hops.
+    assertThat(
+            filled(bitter, "hops.0.agedSec", "30")
+                .hops()
+                .getFirst()
+                .agedSec()
+                .orElseThrow()
+                .inside())
+        .isEqualTo(30 * 86_400);
+    assertThat(why(bitter, "hops.0.agedSec", "last autumn")).contains("last autumn");
+    assertThat(why(old, "hops.0.wrap", "tin")).contains("in a loose bag");
+  }
+
   @Test
   void yeastIsCountedWeighedOrMeasured() {
     Recipe two = filled(Demo.copperBitter(), "yeast.amountNumber", "2 packets");
@@ -339,10 +412,16 @@ class FillingTest {
       List<String> held = leaves(recipe, "");
       held.removeIf(path -> path.equals("invented") || path.endsWith(".stated"));
       held.removeIf(path -> path.startsWith("elsewhere.") || path.equals("kept"));
+      // Of hops whose age nobody says, nobody asks how they were kept.
+      held.removeIf(path -> path.matches("hops.*(storedC|wrap)") && !aged(recipe, path));
       assertThat(slots(RecipeWords.of(recipe, ReadingUnits.METRIC)))
           .extracting(Piece.Slot::slot)
           .containsAll(held);
     }
+  }
+
+  private static boolean aged(Recipe recipe, String path) {
+    return recipe.hops().get(Integer.parseInt(path.split("\\.", -1)[1])).agedSec().isPresent();
   }
 
   /// Every path to a value: the walk of the test's own, so that a new field cannot be forgotten.

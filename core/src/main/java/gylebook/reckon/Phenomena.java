@@ -31,6 +31,7 @@ import gylebook.science.ChillerFilms;
 import gylebook.science.ChipThermometer;
 import gylebook.science.Circuit;
 import gylebook.science.Colour;
+import gylebook.science.ControlLoop;
 import gylebook.science.ControllerTuning;
 import gylebook.science.Cutaia2009;
 import gylebook.science.DeAndresToro1998;
@@ -74,7 +75,9 @@ import gylebook.science.Levels;
 import gylebook.science.LiftFrequency;
 import gylebook.science.Lifting;
 import gylebook.science.MaltHeat;
+import gylebook.science.MaltOffset;
 import gylebook.science.MashPh;
+import gylebook.science.MashThickness;
 import gylebook.science.MashVolume;
 import gylebook.science.Mixing;
 import gylebook.science.NbsC440Scale;
@@ -90,6 +93,7 @@ import gylebook.science.Purge;
 import gylebook.science.Radiation;
 import gylebook.science.RateLearning;
 import gylebook.science.RefractometerRegression;
+import gylebook.science.RefractometerWarmth;
 import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
 import gylebook.science.RoomGas;
@@ -158,6 +162,7 @@ final class Phenomena {
     ChipThermometer.class,
     Circuit.class,
     Colour.class,
+    ControlLoop.class,
     ControllerTuning.class,
     Cutaia2009.class,
     DeAndresToro1998.class,
@@ -201,7 +206,9 @@ final class Phenomena {
     LiftFrequency.class,
     Lifting.class,
     MaltHeat.class,
+    MaltOffset.class,
     MashPh.class,
+    MashThickness.class,
     MashVolume.class,
     Mixing.class,
     NbsC440Scale.class,
@@ -217,6 +224,7 @@ final class Phenomena {
     Radiation.class,
     RateLearning.class,
     RefractometerRegression.class,
+    RefractometerWarmth.class,
     RelayTest.class,
     ResidualAlkalinity.class,
     RoomGas.class,

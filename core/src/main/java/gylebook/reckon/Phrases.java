@@ -106,6 +106,9 @@ final class Phrases {
       iso alpha: iso-alpha-formed
       hydrometer, hydrometer correction, spindle: hydrometer spindle-correction
       refractometer: beer-refractometer
+      refractometer temperature, warm refractometer, refractometer warm: refractometer-warmth
+      mash thickness, thick mash, thin mash: mash-thickness
+      forced ferment, forced fermentation, malt fermentability: malt-offset
       dilute, dilute to, top up, water down: dilution-water dilution
       boil off, boiloff: boil-off boil-evaporation boil-concentration boil-loss-from-two-duties
       evaporation, evaporate, evaporation rate: boil-evaporation evaporation-open
@@ -115,7 +118,8 @@ final class Phrases {
       burn, scald: seconds-to-burn
       pitch, pitching rate, yeast cells: cells-to-pitch
       dry yeast, dried yeast, yeast packet: dried-yeast dried-yeast-for-wort
-      starter: starter-cells
+      starter: starter-cells starter-in-steps
+      two starters, stepped starter, starter steps: starter-in-steps
       viability, yeast age, old yeast: yeast-viability-stored
       residual alkalinity, ra: residual-alkalinity residual-alkalinity-from-equivalents
       mash ph, ph of mash: mash-ph
@@ -152,7 +156,9 @@ final class Phrases {
       co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
       salt, salts, ions: salt-ions
       diacetyl, diacetyl rest, vdk: diacetyl-rest diacetyl-after-rest
-      dms, dimethyl sulfide, dimethyl sulphide: dimethyl-sulfide-after-boil
+      dms, dimethyl sulfide, dimethyl sulphide: \
+      dimethyl-sulfide-after-boil dimethyl-sulfide-after-stand
+      dms with lid, dms after stand, dms in whirlpool: dimethyl-sulfide-after-stand
       hsi: hop-storage-index hop-storage-loss
       calories, energy of beer, kcal: food-energy food-energy-from-gravities
       efficiency, brewhouse efficiency, yield: measured-yield brewhouse-yield
@@ -165,7 +171,10 @@ final class Phrases {
       thermocouple: thermocouple-k-temperature thermocouple-k-voltage
       molar mass, molecular weight: molar-mass
       step response: step-test
-      controller, pid: kettle-controller-settings controller-settings
+      controller, pid: kettle-controller-settings controller-settings controller-trial
+      overshoot, overshoots: controller-trial kettle-controller-settings
+      gain margin, delay margin, swings for ever: controller-margins
+      pump off, pump is off: controller-pump-off
       gelatinisation, gelatinise: gelatinisation-temperature gelatinisation-rate
       best mash: best-single-rest
       equivalent age, beer age, storage: equivalent-age

@@ -16,7 +16,7 @@ public final class BetaAmylase {
       Math.log(2) / (REFERENCE_HALF_LIFE_MIN * Minutes.SEC_PER_MIN);
 
   /// How the decay grows with temperature; from memory of Brandam et al. 2003, not read again.
-  private static final double ACTIVATION_J_PER_MOL = 410_700;
+  static final double ACTIVATION_J_PER_MOL = 410_700;
 
   /// Where the decay was measured.
   public static final Validity RANGE =

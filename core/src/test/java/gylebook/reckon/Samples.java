@@ -30,6 +30,7 @@ final class Samples {
           Map.entry("s", List.of(20.0, 60.0, 300.0)),
           Map.entry("min", List.of(30.0, 60.0)),
           Map.entry("W", List.of(3000.0, 2000.0)),
+          Map.entry("J/K", List.of(150_000.0, 100.0)),
           Map.entry("kg/kg", List.of(3.0, 0.5, 1.0)),
           Map.entry("kg/m³", List.of(1000.0, 1040.0)),
           Map.entry("kg/L", List.of(1.04, 0.998)),

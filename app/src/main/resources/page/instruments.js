@@ -131,6 +131,7 @@ rehearsal?.addEventListener("submit", async (event) => {
   const asked = Object.fromEntries(new FormData(rehearsal).entries());
   const answer = await post("/api/rehearsal", asked);
   say(answer.ok ? "It begins." : sentence(answer.said), !answer.ok);
+  if (answer.said?.kettle) location.assign(answer.said.kettle);
 });
 
 if (form) {

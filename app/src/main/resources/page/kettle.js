@@ -1,7 +1,7 @@
 // At the kettle: the page goes on when the network does not. Whatever is noted here is kept on this
 // device until the book has it, each note under a name of its own, so that it is written once.
 
-import { say, sentence } from "/page.js";
+import { post, say, sentence } from "/page.js";
 
 const kettle = document.getElementById("kettle");
 const strip = document.getElementById("strip");
@@ -11,14 +11,16 @@ const SLOW_MS = 20_000;
 const AWAY_MS = 3_000;
 const HOLD_MS = 1_000;
 // A page that this device held says since when; its time was right then.
-let offsetMs = Number(kettle.dataset.now) - Number(kettle.dataset.held ?? Date.now());
+let asOfMs = Number(kettle.dataset.held ?? Date.now());
 let shownMs = Number(kettle.dataset.now);
+// The clock of a day for practice may go faster than life.
+const pace = Number(kettle.dataset.pace || 1);
 let sending = null;
 let snoozedUntil = 0;
 let said = "";
 let reached = !kettle.dataset.held;
 
-const now = () => Date.now() + offsetMs;
+const now = () => shownMs + (Date.now() - asOfMs) * pace;
 
 // ---- notes that wait ----
 
@@ -37,7 +39,7 @@ function keep(notes) {
 /** The newest thing said about the line; nothing when all is well. */
 function line() {
   const count = waiting().length;
-  const apart = Math.abs(offsetMs) > 120_000;
+  const apart = pace === 1 && Math.abs(shownMs - asOfMs) > 120_000;
   const words = [];
   if (!reached) words.push("Working from the plan on this device; the program does not answer.");
   if (count) words.push(`${count} ${count === 1 ? "note waits" : "notes wait"} here, not in the book yet.`);
@@ -127,7 +129,7 @@ function done(first) {
 function show(told) {
   if (!told.html) return;
   if (told.now) {
-    offsetMs = told.now - (told.heldMs || Date.now());
+    asOfMs = told.heldMs || Date.now();
     shownMs = told.now;
   }
   // Nothing is taken from under a finger or a keyboard.
@@ -142,7 +144,7 @@ function show(told) {
   const begun = entries();
   const open = new Set([...kettle.querySelectorAll("details[open] > summary")].map((s) => s.textContent));
   // What could be done now stays for a while: it is being read.
-  const ways = now() - waysAt < 180_000 ? kettle.querySelector("#levers") : null;
+  const ways = Date.now() - waysAt < 180_000 ? kettle.querySelector("#levers") : null;
   kettle.innerHTML = told.html;
   if (ways) kettle.querySelector("#levers")?.replaceWith(ways);
   for (const summary of kettle.querySelectorAll("details > summary")) {
@@ -322,8 +324,8 @@ function guards() {
   for (const plate of plates) {
     const key = `${plate.dataset.level} ${plate.dataset.guard}`;
     const every = EVERY_MS[plate.dataset.level];
-    if (!every || now() - (spoken.get(key) ?? 0) < every) continue;
-    spoken.set(key, now());
+    if (!every || Date.now() - (spoken.get(key) ?? 0) < every) continue;
+    spoken.set(key, Date.now());
     aloud(`${plate.querySelector("h2").textContent.trim()} ${plate.querySelector(".do").textContent}`);
     return;
   }
@@ -339,7 +341,7 @@ function tick() {
   const h = Math.floor(shown / 3600);
   const clock = `${h ? `${h}:` : ""}${String(Math.floor((shown % 3600) / 60)).padStart(h ? 2 : 1, "0")}:${String(shown % 60).padStart(2, "0")}`;
   left.textContent = over ? `${clock} over` : `${left.dataset.about}${clock} left`;
-  if (over && now() > snoozedUntil) alarm(left.dataset.ends);
+  if (over && Date.now() > snoozedUntil) alarm(left.dataset.ends);
 }
 
 // ---- sound, with words; a silent device shows the words all the same ----
@@ -365,14 +367,14 @@ function tone() {
 function alarm(key) {
   const button = kettle.querySelector(".thumb .main");
   const words = `Due: ${button?.textContent.replace("Done: ", "") ?? "look at the kettle"}.`;
-  if (said === key && now() < snoozedUntil + 120_000) return;
+  if (said === key && Date.now() < snoozedUntil + 120_000) return;
   said = key;
   aloud(words);
-  snoozedUntil = now() + 120_000;
+  snoozedUntil = Date.now() + 120_000;
 }
 
 function aloud(words) {
-  snoozedUntil = now() + 120_000;
+  snoozedUntil = Date.now() + 120_000;
   say(words, true);
   // A screen that watches shows the words; the one at the kettle is heard.
   if (kettle.classList.contains("watching")) return;
@@ -400,6 +402,24 @@ function atTyped(text) {
   return at.toISOString();
 }
 
+/** In a rehearsal: asks the hidden rig what an instrument shows, and says it. */
+async function readByEye(line) {
+  const newest = async () => (await fetch("/api/rehearsal/newest")).text();
+  try {
+    const before = await newest();
+    const answer = await post("/api/rehearsal/act", { line });
+    if (!answer.ok) return say(sentence(answer.said), true);
+    for (let turn = 0; turn < 20; turn++) {
+      await new Promise((soon) => setTimeout(soon, 150));
+      const told = await newest();
+      if (told !== before) return say(told.replace(/^\d+ /, ""));
+    }
+    say("The hidden rig does not answer.", true);
+  } catch {
+    say("The program does not answer.", true);
+  }
+}
+
 document.addEventListener("click", async (event) => {
   const at = event.target.closest("button");
   if (!at) return;
@@ -411,7 +431,7 @@ document.addEventListener("click", async (event) => {
       const html = (await answer.json()).html;
       // The page may have been told anew meanwhile.
       document.getElementById("levers").innerHTML = html;
-      waysAt = now();
+      waysAt = Date.now();
     } catch {
       place.textContent = "The program does not answer; the wall sheet has what a deviation does.";
     }
@@ -419,8 +439,10 @@ document.addEventListener("click", async (event) => {
     tone();
     say("If you heard nothing, this device is silent: watch it.");
   } else if (at.dataset.snooze) {
-    snoozedUntil = now() + Number(at.dataset.snooze) * 60_000;
+    snoozedUntil = Date.now() + Number(at.dataset.snooze) * 60_000;
     say(`Reminding again in ${at.dataset.snooze} min.`);
+  } else if (at.dataset.line) {
+    await readByEye(at.dataset.line);
   } else if (at.dataset.sure && at.textContent !== at.dataset.sure) {
     // What changes the plan is asked for once more; after a while the first press is forgotten.
     const words = at.textContent;

@@ -48,6 +48,12 @@ final class Clerk implements Desk {
     return clock.instant();
   }
 
+  /// The time by the clock of one gyle's day.
+  private Instant now(String gyleId) {
+    Instant wall = clock.instant();
+    return book.gyle(gyleId).map(gyle -> gyle.now(wall)).orElse(wall);
+  }
+
   @Override
   public Runnable listen(Consumer<String> ear) {
     ears.add(ear);
@@ -61,7 +67,7 @@ final class Clerk implements Desk {
 
   @Override
   public Answer note(String gyleId, Command command, String once, Optional<Instant> at) {
-    Instant latest = clock.instant().plus(CLOCKS_APART);
+    Instant latest = now(gyleId).plus(CLOCKS_APART);
     if (at.isPresent() && at.get().isAfter(latest)) {
       return new Answer.Refused(
           "That lies ahead: " + at.get() + ".", "Give a time that has been, or set the clock.");
@@ -79,7 +85,8 @@ final class Clerk implements Desk {
         case Verdict.Accepted(List<Event> events) -> {
           Instant now = clock.instant();
           long after = afterSeq.orElseGet(() -> book.seen(gyleId));
-          journal.append(new Addition(gyleId, after, once, at.orElse(now), now, events));
+          Instant then = at.orElseGet(() -> now(gyleId));
+          journal.append(new Addition(gyleId, after, once, then, now, events));
           catchUp();
           yield new Answer.Written(book);
         }

@@ -21,7 +21,8 @@ import java.util.function.Consumer;
 /// Notes on a day under way what tied instruments say, once a minute each; what is odd about a
 /// reading keeps it off the day, and stands on the instrument's page.
 ///
-/// An instrument counts for a day when it is tied under the name that the rig gives it.
+/// An instrument counts for a day when it is tied under the name that the rig gives it; for a day
+/// of practice, under the name that its rehearsal gives it, and for no other day.
 final class NoteTaker implements Consumer<Heard> {
   private static final Duration APART = Duration.ofSeconds(60);
   private static final String LAST_POINT = "cast";
@@ -38,8 +39,10 @@ final class NoteTaker implements Consumer<Heard> {
   @Override
   public void accept(Heard heard) {
     if (heard.decoded() instanceof Decoded.Value(Entered amount, _) && heard.oddities().isEmpty()) {
+      boolean practised = desk.book().rehearses(heard.instrumentId());
       desk.book().gyles().stream()
           .filter(NoteTaker::underWay)
+          .filter(gyle -> gyle.practice().isPresent() == practised)
           .forEach(gyle -> noted(gyle, heard, amount));
     }
   }
@@ -56,7 +59,7 @@ final class NoteTaker implements Consumer<Heard> {
   private void noted(Gyle gyle, Heard heard, Entered amount) {
     String key = gyle.gyleId() + " " + heard.instrumentId();
     Instant last = lastAt.get(key);
-    Instant at = heard.at();
+    Instant at = gyle.now(heard.at());
     if (last != null && Duration.between(last, at).compareTo(APART) < 0) {
       return;
     }
@@ -78,7 +81,7 @@ final class NoteTaker implements Consumer<Heard> {
   private Optional<Instrument> instrument(Gyle gyle, Heard heard, Entered amount) {
     String rig = gyle.brewedBy().map(plan -> plan.rig()).orElse(gyle.rig().document());
     return Follower.instruments(papers.rig(rig)).stream()
-        .filter(one -> one.name().equals(heard.instrumentId()))
+        .filter(one -> gyle.tiedAs(one.name()).equals(heard.instrumentId()))
         .filter(one -> AsRead.quantity(one) == amount.unit().quantity())
         .findFirst();
   }

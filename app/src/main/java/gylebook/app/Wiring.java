@@ -34,7 +34,7 @@ final class Wiring implements Instruments, AutoCloseable {
   private final InstantSource clock;
   private final Panel panel;
   private final Looking looking;
-  private final Practice practice = new Practising();
+  private final Practice practice;
   private final SecureRandom chance = new SecureRandom();
   private final List<Consumer<Heard>> ears = new CopyOnWriteArrayList<>();
 
@@ -45,6 +45,7 @@ final class Wiring implements Instruments, AutoCloseable {
     this.desk = desk;
     this.clock = clock;
     this.panel = new Panel(clock, Patience.USUAL, oneWireRoot, this::hear);
+    this.practice = new Practising(desk, new Wallet());
     this.looking = new Looking(clock, oneWireRoot);
   }
 
@@ -65,6 +66,11 @@ final class Wiring implements Instruments, AutoCloseable {
   private void tieAll() {
     List<Tie> ties = new ArrayList<>();
     for (TiedInstrument tied : desk.book().tied()) {
+      if (desk.book().rehearses(tied.name())) {
+        // The program was ended in the middle of a rehearsal; nobody has the token any more.
+        loose(tied.name(), desk.book().seen(Journal.HOUSE), "");
+        continue;
+      }
       try {
         ties.add(TieForm.tie(tied.name(), tied.place(), TieForm.form(tied.document())));
       } catch (Unfit unfit) {

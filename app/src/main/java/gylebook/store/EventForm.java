@@ -15,6 +15,7 @@ enum EventForm {
   INSTRUMENT_TIED("instrument-tied", 1, Event.InstrumentTied.class),
   INSTRUMENT_LOOSED("instrument-loosed", 1, Event.InstrumentLoosed.class),
   DAY_STARTED("day-started", 1, Event.DayStarted.class),
+  PRACTICE_STARTED("practice-started", 1, Event.PracticeStarted.class),
   POINT_REACHED("point-reached", 1, Event.PointReached.class),
   READING_TAKEN("reading-taken", 1, Event.ReadingTaken.class),
   SWITCH_SET("switch-set", 1, Event.SwitchSet.class),
@@ -56,6 +57,7 @@ enum EventForm {
       case Event.InstrumentTied _ -> INSTRUMENT_TIED;
       case Event.InstrumentLoosed _ -> INSTRUMENT_LOOSED;
       case Event.DayStarted _ -> DAY_STARTED;
+      case Event.PracticeStarted _ -> PRACTICE_STARTED;
       case Event.PointReached _ -> POINT_REACHED;
       case Event.ReadingTaken _ -> READING_TAKEN;
       case Event.SwitchSet _ -> SWITCH_SET;

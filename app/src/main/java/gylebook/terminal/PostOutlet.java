@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
@@ -29,12 +30,15 @@ final class PostOutlet implements Outlet {
   private final String address;
   private final HttpClient client = HttpClient.newHttpClient();
   private final Map<String, String> tokens;
+  private final UnaryOperator<String> tiedAs;
   private final List<String> tied = new ArrayList<>();
 
   /// @param tokens of the instruments that are tied there already
-  PostOutlet(String address, Map<String, String> tokens) {
+  /// @param tiedAs the name under which an instrument is tied there
+  PostOutlet(String address, Map<String, String> tokens, UnaryOperator<String> tiedAs) {
     this.address = address.replaceFirst("/+$", "");
     this.tokens = new LinkedHashMap<>(tokens);
+    this.tiedAs = tiedAs;
   }
 
   /// Ties an instrument in the running program.
@@ -42,7 +46,7 @@ final class PostOutlet implements Outlet {
   /// @param reach the fields of its form that say how it is reached
   void tie(String instrument, Map<String, String> reach) throws IOException {
     Map<String, String> form = new HashMap<>(reach);
-    form.put("name", name(instrument));
+    form.put("name", tiedAs.apply(instrument));
     form.put("place", "rehearsal");
     form.put("measures", instrument.equals("duty") ? "SHARE %" : "TEMPERATURE \u00b0C");
     JsonNode said = JSON.readTree(change("tie", form));
@@ -50,11 +54,6 @@ final class PostOutlet implements Outlet {
     Optional.of(said.path("token").asString(""))
         .filter(token -> !token.isEmpty())
         .ifPresent(token -> tokens.put(instrument, token));
-  }
-
-  /// Never the name of an instrument that is really there.
-  static String name(String instrument) {
-    return "rehearsal " + instrument;
   }
 
   private String change(String how, Map<String, String> what) throws IOException {
@@ -119,9 +118,9 @@ final class PostOutlet implements Outlet {
   public void close() {
     for (String instrument : tied) {
       try {
-        change("loose", Map.of("name", name(instrument)));
+        change("loose", Map.of("name", tiedAs.apply(instrument)));
       } catch (IOException gone) {
-        LOG.log(Level.DEBUG, name(instrument) + " stays tied", gone);
+        LOG.log(Level.DEBUG, tiedAs.apply(instrument) + " stays tied", gone);
       }
     }
     client.close();

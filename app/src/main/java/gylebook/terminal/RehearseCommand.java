@@ -1,12 +1,15 @@
 package gylebook.terminal;
 
+import gylebook.brewday.Follower;
 import gylebook.estimate.HiddenDay;
 import gylebook.estimate.Supposition;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
+import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
+import gylebook.simulate.Change;
 import gylebook.units.AnyUnit;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -59,8 +62,14 @@ public final class RehearseCommand implements Callable<Integer> {
   private static final double STEP_MOST_SEC = 60;
 
   private final PlanSources sources;
-  private final BlockingQueue<String> lines = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Deed> deeds = new LinkedBlockingQueue<>();
   private final Optional<InputStream> keys;
+  private final Optional<RehearsedDay> noted;
+
+  /// What somebody does; false when they have had enough.
+  private interface Deed {
+    boolean in(Rehearsing rehearsing);
+  }
 
   @Parameters(
       index = "0",
@@ -136,17 +145,44 @@ public final class RehearseCommand implements Callable<Integer> {
   public RehearseCommand(PlanSources sources, InputStream keys) {
     this.sources = sources;
     this.keys = Optional.of(keys);
+    this.noted = Optional.empty();
   }
 
   /// A rehearsal by what [#act] is told.
   public RehearseCommand(PlanSources sources) {
     this.sources = sources;
     this.keys = Optional.empty();
+    this.noted = Optional.empty();
+  }
+
+  /// A rehearsal for a day of the book, by what is noted on it.
+  public RehearseCommand(PlanSources sources, RehearsedDay noted) {
+    this.sources = sources;
+    this.keys = Optional.empty();
+    this.noted = Optional.of(noted);
   }
 
   /// What somebody does, as if they had typed it.
   public void act(String line) {
-    lines.add(line);
+    deeds.add(rehearsing -> rehearsing.heed(line));
+  }
+
+  /// It was noted that a point of the day is reached: whoever notes it has done what it takes.
+  public void reached(String milestone) {
+    deeds.add(
+        rehearsing -> {
+          rehearsing.reached(milestone);
+          return true;
+        });
+  }
+
+  /// It was noted that the day goes on otherwise.
+  public void changed(List<Change> changes) {
+    deeds.add(
+        rehearsing -> {
+          rehearsing.changed(changes);
+          return true;
+        });
   }
 
   @Override
@@ -159,20 +195,31 @@ public final class RehearseCommand implements Callable<Integer> {
       var wanted = sources.recipe(recipe).recipe();
       long drawn =
           Optional.ofNullable(seed).orElseGet(() -> InstantSource.system().millis() % 1_000_000);
-      if (!(Planner.plan(wanted, on, PLANNED_DAYS, Planner.USUAL_SEED, () -> false, _ -> {})
-          instanceof Planned.Feasible(Plan plan))) {
+      Optional<Plan> found = plan(wanted, on);
+      if (found.isEmpty()) {
         line.getErr().println("It cannot be brewed as wanted; 'plan' says what stands in the way.");
         line.getErr().flush();
         return IMPOSSIBLE;
       }
       out.println("Rehearsal " + drawn + " (play it again with --seed " + drawn + ").");
-      play(plan, drawn, out);
+      Plan plan = found.get();
+      play(plan, Planner.day(wanted, on, plan.settings()), drawn, out);
       return PLAYED;
     } catch (PlanSources.Unreadable unreadable) {
       return refused(line.getErr(), unreadable.sentence());
     } catch (IOException | IllegalArgumentException failed) {
       return refused(line.getErr(), String.valueOf(failed.getMessage()));
     }
+  }
+
+  /// The plan that is played; that of a day of the book is the one that the day is followed by.
+  private Optional<Plan> plan(Recipe wanted, Rig on) {
+    int count = noted.map(RehearsedDay::plannedCount).orElse(PLANNED_DAYS);
+    long from = noted.map(RehearsedDay::plannedSeed).orElse(Planner.USUAL_SEED);
+    return switch (Planner.plan(wanted, on, count, from, () -> false, _ -> {})) {
+      case Planned.Feasible(Plan plan) -> Optional.of(plan);
+      case Planned.Impossible impossible -> noted.flatMap(_ -> impossible.nearest());
+    };
   }
 
   private static int refused(PrintWriter err, String sentence) {
@@ -194,10 +241,12 @@ public final class RehearseCommand implements Callable<Integer> {
     }
   }
 
-  private void play(Plan plan, long drawn, PrintWriter out) throws IOException {
-    BrewDay planned = new BrewDay(plan.recipe(), plan.rig(), plan.settings());
+  private void play(Plan plan, BrewDay planned, long drawn, PrintWriter out) throws IOException {
     Supposition fault = Optional.ofNullable(wrong).orElseGet(() -> HiddenDay.chanced(drawn));
-    HiddenDay day = new HiddenDay(planned, fault, drawn);
+    HiddenDay day =
+        noted.isEmpty()
+            ? new HiddenDay(planned, fault, drawn)
+            : new HiddenDay(planned, Follower.instruments(plan.rig()), fault, drawn);
     Glitches glitches = noGlitches ? Glitches.none() : Glitches.of(drawn, day.sending());
     List<Outlet> outlets = new ArrayList<>();
     try {
@@ -211,7 +260,7 @@ public final class RehearseCommand implements Callable<Integer> {
               outlets,
               units.units(),
               out,
-              new Rehearsing.Chance(InstantSource.system(), drawn));
+              new Rehearsing.Beside(InstantSource.system(), drawn, noted));
       rehearsing.begin();
       run(rehearsing);
       rehearsing.reveal();
@@ -230,7 +279,7 @@ public final class RehearseCommand implements Callable<Integer> {
       outlets.add(new ModbusOutlet(modbus, instruments));
     }
     if (to != null) {
-      PostOutlet post = new PostOutlet(to, tokens);
+      PostOutlet post = new PostOutlet(to, tokens, this::tiedAs);
       outlets.add(post);
       if (tie) {
         for (int i = 0; i < instruments.size(); i++) {
@@ -239,6 +288,11 @@ public final class RehearseCommand implements Callable<Integer> {
         }
       }
     }
+  }
+
+  /// Never the name of an instrument that is really there.
+  private String tiedAs(String instrument) {
+    return noted.map(day -> day.tiedAs(instrument)).orElse("rehearsal " + instrument);
   }
 
   /// The fields of the form by which an instrument is reached over a wire.
@@ -274,9 +328,9 @@ public final class RehearseCommand implements Callable<Integer> {
     boolean goesOn = true;
     try {
       while (goesOn && rehearsing.underWay()) {
-        String line = lines.poll(waitMillis, TimeUnit.MILLISECONDS);
-        goesOn = line == null || rehearsing.heed(line);
-        if (line == null) {
+        Deed deed = deeds.poll(waitMillis, TimeUnit.MILLISECONDS);
+        goesOn = deed == null || deed.in(rehearsing);
+        if (deed == null) {
           rehearsing.pass(stepSec, byItself);
         }
       }
@@ -288,7 +342,7 @@ public final class RehearseCommand implements Callable<Integer> {
   private void listen(InputStream from) {
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(from, StandardCharsets.UTF_8))) {
-      reader.lines().forEach(lines::add);
+      reader.lines().forEach(this::act);
     } catch (IOException _) {
       // The keyboard is gone; the day goes on until it is ended.
     }

@@ -3,7 +3,9 @@ package gylebook.terminal;
 import gylebook.estimate.HiddenDay;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Switched;
+import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
+import gylebook.simulate.Change;
 import gylebook.telling.Shown;
 import gylebook.units.AnyUnit;
 import gylebook.units.Quantity;
@@ -46,9 +48,11 @@ final class Rehearsing {
   private final PrintWriter out;
   private final InstantSource clock;
   private final RandomGenerator dice;
+  private final Optional<RehearsedDay> noted;
   private final Map<String, Double> lastSent = new LinkedHashMap<>();
   private Switched hand = Switched.asPlanned();
   private boolean toldReady;
+  private boolean byItself;
   private double actsSec = Double.POSITIVE_INFINITY;
 
   Rehearsing(
@@ -58,7 +62,7 @@ final class Rehearsing {
       List<Outlet> outlets,
       ReadingUnits units,
       PrintWriter out,
-      Chance chance) {
+      Beside beside) {
     this.day = day;
     this.plan = plan;
     this.glitches = glitches;
@@ -66,12 +70,13 @@ final class Rehearsing {
     this.units = units;
     this.shown = new Shown(units);
     this.out = out;
-    this.clock = chance.clock();
-    this.dice = RandomGeneratorFactory.of("L64X128MixRandom").create(chance.seed());
+    this.clock = beside.clock();
+    this.noted = beside.noted();
+    this.dice = RandomGeneratorFactory.of("L64X128MixRandom").create(beside.seed());
   }
 
-  /// What is not decided here: the wall clock and the dice.
-  record Chance(InstantSource clock, long seed) {}
+  /// What is not decided here: the wall clock, the dice, and the day it may be noted on.
+  record Beside(InstantSource clock, long seed, Optional<RehearsedDay> noted) {}
 
   /// Says what is to be done first.
   void begin() {
@@ -84,19 +89,46 @@ final class Rehearsing {
   }
 
   /// Lets some time pass and sends what the instruments show at its end.
-  void pass(double forSec, boolean byItself) throws IOException {
-    boolean ready = day.pass(day.clockSec() + forSec);
+  void pass(double forSec, boolean followsPlan) throws IOException {
+    byItself = followsPlan;
+    boolean ready = noted.isEmpty() ? day.pass(day.clockSec() + forSec) : toNow();
     send();
     if (ready && !toldReady) {
       toldReady = true;
       actsSec = day.clockSec() + SLOWEST_SEC * dice.nextDouble();
       if (!byItself) {
-        say("Ready for it: press Enter when it is done.");
+        say(
+            noted.isEmpty()
+                ? "Ready for it: press Enter when it is done."
+                : "Ready for it: note it at the kettle when it is done.");
       }
     }
     if (ready && byItself && day.clockSec() >= actsSec) {
       done();
     }
+  }
+
+  /// Brings the hidden rig to the time of the day that it is noted on. As everywhere in the book,
+  /// what is timed inside the boil passes by the clock.
+  private boolean toNow() {
+    double nowSec = noted.map(RehearsedDay::nowSec).orElse(day.clockSec());
+    boolean ready = day.ready();
+    while (day.underWay() && day.clockSec() < nowSec) {
+      ready = day.pass(nowSec);
+      if (ready && inBoil(day.leg())) {
+        String leg = day.leg();
+        end();
+        ready = false;
+        if (byItself) {
+          noted.ifPresent(on -> on.reached(leg, day.clockSec()));
+        }
+      }
+    }
+    return ready;
+  }
+
+  private static boolean inBoil(String leg) {
+    return leg.startsWith("hop.") || leg.equals("sugarIn");
   }
 
   private void send() throws IOException {
@@ -205,11 +237,42 @@ final class Rehearsing {
             say("%s sends %s".formatted(name, String.format(Locale.ROOT, "%.2f", number))));
   }
 
-  private void done() {
-    String leg = day.leg();
+  /// Somebody noted that a point is reached; who has reached it has passed all that lies before.
+  /// What was switched by hand held for the leg it was switched in.
+  void reached(String milestone) {
+    List<String> order = plan.forecast().milestones().stream().map(Milestone::key).toList();
+    int to = order.indexOf(milestone);
+    toNow();
+    boolean moved = false;
+    while (day.underWay() && order.indexOf(day.leg()) <= to) {
+      end();
+      moved = true;
+    }
+    if (moved) {
+      hand = Switched.asPlanned();
+      day.switchTo(hand);
+      next();
+    }
+  }
+
+  /// The day goes on otherwise.
+  void changed(List<Change> changes) {
+    toNow();
+    for (Change change : changes) {
+      say(day.change(change) ? "It is done as the plan was changed." : "It is too late for that.");
+    }
+  }
+
+  private void end() {
     day.done();
     toldReady = false;
     actsSec = Double.POSITIVE_INFINITY;
+  }
+
+  private void done() {
+    String leg = day.leg();
+    end();
+    noted.ifPresent(on -> on.reached(leg, day.clockSec()));
     if (leg.startsWith("rest.") || leg.equals("bagOut") || leg.equals("flameOut")) {
       day.byEye().forEach(one -> say(one.name() + " shows " + value(one)));
     }

@@ -38,7 +38,9 @@ final class GylePage {
                   Html.escaped(gyle.gyleId()),
                   Html.escaped(gyle.name()),
                   Html.escaped(papers.rig(gyle.rig().document()).name()),
-                  gyle.invented() ? " <small>invented</small>" : "",
+                  gyle.practice().isPresent()
+                      ? " <small>a rehearsal</small>"
+                      : gyle.invented() ? " <small>invented</small>" : "",
                   Html.escaped(recipe.wanted())));
     }
     html.append(
@@ -73,6 +75,9 @@ final class GylePage {
       html.append(
           "<p class=\"invented\">Recipe and rig are invented, to look round with. Change what you"
               + " like: every value below can be pressed, and every change can be undone.</p>");
+    }
+    if (gyle.practice().isPresent()) {
+      html.append("<p class=\"invented\">This page is for practice: its day is a rehearsal.</p>");
     }
     html.append("<nav aria-label=\"On this page\">");
     for (List<String> part : PARTS) {

@@ -293,6 +293,9 @@ final class KettleBehind {
     Weighed came = day.weighedBySeq().get(note.seq());
     String late = day.tooLate().contains(note.seq()) ? " It was too late; it counts nowhere." : "";
     String expected = came == null ? late : " " + Html.escaped(expected(came));
+    if (stays(note)) {
+      return "<li>" + time + words + ".</li>";
+    }
     return "<li>%s%s.%s <button type=\"button\" data-do=\"strike\" data-what=\"%d\" aria-label=\"strike %s\">Strike</button></li>"
         .formatted(time, words, expected, note.seq(), words);
   }
@@ -326,9 +329,17 @@ final class KettleBehind {
         : held;
   }
 
+  /// Whether a note cannot be struck.
+  static boolean stays(DayNote note) {
+    return note.event() instanceof Event.PracticeStarted;
+  }
+
   String says(DayNote note) {
     return switch (note.event()) {
       case Event.DayStarted _ -> "the day began";
+      case Event.PracticeStarted(_, long seed, int pace) ->
+          "a day for practice began, rehearsal number %d, %d times as fast as life"
+              .formatted(seed, pace);
       case Event.PointReached(String milestone) ->
           follower.plan().forecast().milestone(milestone).map(Milestone::says).orElse(milestone);
       case Event.ReadingTaken taken ->

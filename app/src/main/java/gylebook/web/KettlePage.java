@@ -41,9 +41,13 @@ final class KettlePage {
             "<p><a href=\"/gyles/%s\">%s</a></p><h1 class=\"quiet\">At the kettle</h1>"
                     .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name()))
                 + "<p id=\"strip\" hidden></p><p id=\"state\" role=\"status\"></p>"
-                + "<div id=\"kettle\" data-gyle=\"%s\" data-seq=\"%d\" data-now=\"%d\">%s</div>"
+                + "<div id=\"kettle\" data-gyle=\"%s\" data-seq=\"%d\" data-now=\"%d\" data-pace=\"%d\">%s</div>"
                     .formatted(
-                        Html.escaped(gyle.gyleId()), gyle.lastSeq(), now.toEpochMilli(), inside)
+                        Html.escaped(gyle.gyleId()),
+                        gyle.lastSeq(),
+                        now.toEpochMilli(),
+                        gyle.pace(),
+                        inside)
                 + "<p><small id=\"reload\"></small></p>")
         .replace("/page.js", "/kettle.js");
   }
@@ -59,7 +63,8 @@ final class KettlePage {
         + "<p>House wiring and lifting gear are for those who are licensed for them; your local"
         + " code counts, not this page.</p>"
         + "<p>The clock starts when the cold liquor stands in the kettle.</p>"
-        + "<button type=\"button\" class=\"main\" data-do=\"start\">Start the day</button>";
+        + "<button type=\"button\" class=\"main\" data-do=\"start\">Start the day</button>"
+        + "<p><a href=\"/rehearsal\">Rehearse it first, on a hidden rig</a></p>";
   }
 
   /// When the plan cannot be computed any more.
@@ -235,7 +240,9 @@ final class KettlePage {
   }
 
   private Optional<DayNote> lastNote() {
-    return gyle.day().stream().filter(DayNote::stands).reduce((_, last) -> last);
+    return gyle.day().stream()
+        .filter(note -> note.stands() && !KettleBehind.stays(note))
+        .reduce((_, last) -> last);
   }
 
   private static String safe() {

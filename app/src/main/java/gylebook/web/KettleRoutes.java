@@ -28,7 +28,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /// The day beside the brewer: what is noted, how it stands, live on every screen.
 final class KettleRoutes {
@@ -39,6 +41,7 @@ final class KettleRoutes {
   private final Desk desk;
   private final Papers papers;
   private final Streams streams;
+  private final Practice practice;
   private final Map<String, Beside> followers = new ConcurrentHashMap<>();
 
   private final Map<String, Told> last = new ConcurrentHashMap<>();
@@ -50,7 +53,8 @@ final class KettleRoutes {
   /// A follower and the beginning of the day it follows.
   private record Beside(long startedSeq, Optional<Follower> follower) {}
 
-  KettleRoutes(Desk desk, Papers papers, Streams streams) {
+  KettleRoutes(Desk desk, Papers papers, Streams streams, Practice practice) {
+    this.practice = practice;
     this.desk = desk;
     this.papers = papers;
     this.streams = streams;
@@ -66,7 +70,7 @@ final class KettleRoutes {
 
   private void page(Context context) {
     Said.gyle(desk, context)
-        .ifPresent(gyle -> context.html(KettlePage.whole(gyle, desk.now(), inside(gyle))));
+        .ifPresent(gyle -> context.html(KettlePage.whole(gyle, now(gyle), inside(gyle))));
   }
 
   private void now(Context context) {
@@ -84,7 +88,7 @@ final class KettleRoutes {
     return follower(gyle)
         .map(
             follower -> {
-              Instant now = desk.now();
+              Instant now = now(gyle);
               return new LeverTable(new Shown(desk.book().units()), follower)
                   .html(follower.at(gyle.happened(), now), follower.levers(gyle.happened(), now));
             });
@@ -109,7 +113,7 @@ final class KettleRoutes {
     Map<String, Object> said = new LinkedHashMap<>();
     said.put("html", inside(gyle));
     said.put("seq", gyle.lastSeq());
-    said.put("now", desk.now().toEpochMilli());
+    said.put("now", now(gyle).toEpochMilli());
     said.put("remark", remark);
     said.put("guards", guards(gyle));
     return said;
@@ -129,7 +133,7 @@ final class KettleRoutes {
 
   /// Every screen asks at the same moment, so what one was told is told to the next as well.
   private Told told(Gyle gyle, ReadingUnits units, Follower follower) {
-    Instant now = desk.now();
+    Instant now = now(gyle);
     return last.compute(
         gyle.gyleId(),
         (_, told) -> {
@@ -143,9 +147,34 @@ final class KettleRoutes {
   }
 
   private Told telling(Gyle gyle, ReadingUnits units, Follower follower, Instant now) {
-    Followed followed = follower.at(gyle.happened(), now, desk.book().tiedByName().keySet());
-    String html = new KettlePage(units, follower, gyle, now).during(followed);
+    Followed followed = follower.at(gyle.happened(), now, sending(gyle, follower));
+    String html =
+        PracticeBanner.html(gyle, practice, byEye(gyle, follower))
+            + new KettlePage(units, follower, gyle, now).during(followed);
     return new Told(gyle.lastSeq(), units, now, html, followed.guards());
+  }
+
+  /// The time by the clock of a gyle's day.
+  private Instant now(Gyle gyle) {
+    return gyle.now(desk.now());
+  }
+
+  /// Instruments of a day that are tied, so should send by themselves.
+  private Set<String> sending(Gyle gyle, Follower follower) {
+    Set<String> tied = desk.book().tiedByName().keySet();
+    return follower.instruments().stream()
+        .map(Instrument::name)
+        .filter(name -> tied.contains(gyle.tiedAs(name)))
+        .collect(Collectors.toSet());
+  }
+
+  private List<String> byEye(Gyle gyle, Follower follower) {
+    Set<String> sending = sending(gyle, follower);
+    return follower.instruments().stream()
+        .filter(one -> one.role() != Instrument.Role.STEERS)
+        .map(Instrument::name)
+        .filter(name -> !sending.contains(name))
+        .toList();
   }
 
   /// The follower of the day that is under way; planned once a day.
@@ -243,7 +272,7 @@ final class KettleRoutes {
     String says = LeverTable.says(new Shown(desk.book().units()), change.get());
     boolean possible =
         follower(gyle)
-            .map(one -> one.canTake(gyle.happened(), desk.now(), change.get()))
+            .map(one -> one.canTake(gyle.happened(), now(gyle), change.get()))
             .orElse(false);
     return possible
         ? new Asked.Clear(new Command.ChangePlan(says, document))

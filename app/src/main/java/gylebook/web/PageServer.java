@@ -38,7 +38,7 @@ public final class PageServer {
     gate.screens().ifPresent(screens -> screens.onOut(streams::end));
     Door door = new Door(gate);
     GyleRoutes gyles = new GyleRoutes(desk, papers);
-    KettleRoutes kettle = new KettleRoutes(desk, papers, streams);
+    KettleRoutes kettle = new KettleRoutes(desk, papers, streams, instruments.practice());
     FileRoutes files = new FileRoutes(desk, papers);
     InstrumentRoutes wired = new InstrumentRoutes(desk, instruments);
     NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
@@ -55,7 +55,8 @@ public final class PageServer {
               newcomers.register(config.routes);
               wired.register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
-              new PracticeRoutes(instruments.practice(), this::address).register(config.routes);
+              new PracticeRoutes(desk, instruments.practice(), this::address)
+                  .register(config.routes);
               new ScreenRoutes(gate, this::port, this::outsidePort).register(config.routes);
               config.routes.get("/page.css", context -> resource(context, "page.css", "text/css"));
               config.routes.get(

@@ -15,10 +15,16 @@ public interface Practice {
   /// Begins one.
   ///
   /// @param address where this page is, for the instruments to send to
-  /// @param asked `pace`, `seed`, `wires` and `acts`, each as it was chosen; empty for the usual
+  /// @param asked `gyle`, `pace`, `seed`, `wires` and `acts`, each as it was chosen; empty for the
+  ///   usual. With a gyle, its plan is played and noted on a page of its own
   /// @return why not, if not
   Optional<String> begin(String address, Map<String, String> asked);
 
   /// What somebody does in it, as they would type it in a terminal.
-  void act(String line);
+  ///
+  /// @return why not, if not
+  Optional<String> act(String line);
+
+  /// The page on which the rehearsal under way is noted.
+  Optional<String> notedOn();
 }

@@ -1,5 +1,7 @@
 package gylebook.web;
 
+import gylebook.brewday.Book;
+import gylebook.brewday.Gyle;
 import java.util.List;
 
 /// The page of a rehearsal: what it says, and what somebody can do in it.
@@ -24,7 +26,12 @@ final class PracticePage {
 
   private PracticePage() {}
 
-  static String html(Practice practice) {
+  /// Where its day is.
+  static String kettle(String gyleId) {
+    return "/gyles/" + gyleId + "/kettle";
+  }
+
+  static String html(Practice practice, Book book) {
     StringBuilder html =
         new StringBuilder("<p class=\"back\"><a href=\"/instruments\">Instruments</a></p>");
     html.append(
@@ -43,10 +50,15 @@ final class PracticePage {
               .formatted(Html.escaped(act.getFirst()), Html.escaped(act.getLast())));
     }
     html.append("</div></section><section><h2>Begin</h2>")
-        .append("<form id=\"rehearse-form\" class=\"asked\"><label>How fast ")
+        .append("<p>Choose the plan of a day, and what the instruments send is noted on a page of")
         .append(
-            "<select name=\"pace\"><option value=\"1\">as in life</option><option value=\"10\">")
-        .append("10 times</option><option value=\"60\">60 times</option></select></label>")
+            " its own, for practice: at its kettle you do what you would do on the day, and the")
+        .append(" hidden rig does it. It is never taken for a real day.</p>")
+        .append("<form id=\"rehearse-form\" class=\"asked\">")
+        .append(days(book))
+        .append("<label>How fast <select name=\"pace\"><option value=\"1\">as in life</option>")
+        .append("<option value=\"5\">5 times</option><option value=\"20\">20 times</option>")
+        .append("<option value=\"60\">60 times (not noted)</option></select></label>")
         .append("<label>Who acts <select name=\"acts\"><option value=\"me\">whoever presses the")
         .append(" buttons</option><option value=\"itself\">it follows the plan</option></select>")
         .append(
@@ -58,6 +70,20 @@ final class PracticePage {
     return InstrumentPage.page("Rehearsal", html.toString());
   }
 
+  /// The days that can be played.
+  private static String days(Book book) {
+    StringBuilder html = new StringBuilder("<label>Which day <select name=\"gyle\">");
+    html.append("<option value=\"\">an invented bitter, noted nowhere</option>");
+    for (Gyle gyle : book.gyles()) {
+      if (gyle.plan().isPresent() && gyle.practice().isEmpty()) {
+        html.append(
+            "<option value=\"%s\" selected>the plan of %s, noted for practice</option>"
+                .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
+      }
+    }
+    return html.append("</select></label>").toString();
+  }
+
   /// What it has said, newest first.
   static String said(Practice practice) {
     List<String> said = practice.said();
@@ -66,6 +92,13 @@ final class PracticePage {
     }
     StringBuilder html =
         new StringBuilder(practice.underWay() ? "<p>Under way.</p>" : "<p>It is over.</p>");
+    practice
+        .notedOn()
+        .ifPresent(
+            id ->
+                html.append(
+                    "<p>It is noted: do what is to be done <a href=\"%s\">at its kettle</a>.</p>"
+                        .formatted(Html.escaped(kettle(id)))));
     html.append("<ol class=\"said-so-far\" reversed>");
     said.reversed().forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
     return html.append("</ol>").toString();

@@ -19,6 +19,7 @@ import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
 import java.io.IOException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -127,5 +128,44 @@ class NoteTakerTest {
 
     assertThat(read()).hasSize(1);
     assertThat(read().getFirst()).startsWith("21");
+  }
+
+  private List<String> readIn(String gyleId) {
+    return clerk.book().gyle(gyleId).orElseThrow().happened().stream()
+        .filter(note -> note.event() instanceof Event.ReadingTaken)
+        .map(note -> note.at() + " " + ((Event.ReadingTaken) note.event()).instrument())
+        .toList();
+  }
+
+  @Test
+  void aRehearsalIsNotedOnItsOwnDayByThatDaysClockAndNowhereElse() {
+    start();
+    for (String page : List.of("rehearsal-1", "rehearsal-2")) {
+      clerk.write(
+          page,
+          0,
+          new Command.OpenGyle(page, true, gyle().recipe().document(), gyle().rig().document()),
+          page);
+      clerk.write(page, clerk.book().seen(page), new Command.FixPlan("3", 20, 20, ""), page + "f");
+      clerk.note(page, new Command.StartPractice(7, 20), page + "s", Optional.of(NOW));
+    }
+    Instant noted = NOW.plusSeconds(3600);
+    long afterSec = Duration.between(NOW, noted).toSeconds();
+    for (int sec = 0; sec < 9; sec++) {
+      taker.accept(heard("rehearsal-1 " + PROBE, 20, afterSec + sec, Set.of()));
+    }
+
+    // Nine seconds of the wall clock are three minutes of a day that goes twenty times faster.
+    assertThat(readIn("rehearsal-1"))
+        .containsExactly(
+            NOW + " " + PROBE,
+            NOW.plusSeconds(60) + " " + PROBE,
+            NOW.plusSeconds(120) + " " + PROBE);
+    assertThat(readIn("rehearsal-2")).isEmpty();
+    assertThat(readIn("bitter")).isEmpty();
+
+    taker.accept(heard(PROBE, 66, 60, Set.of()));
+    assertThat(readIn("bitter")).hasSize(1);
+    assertThat(readIn("rehearsal-1")).hasSize(3);
   }
 }

@@ -24,6 +24,7 @@ class EventFormTest {
           new Event.InstrumentTied("suction", "at the pump", "{\"kind\":\"broker\"}"),
           new Event.InstrumentLoosed("suction"),
           new Event.DayStarted(4),
+          new Event.PracticeStarted(4, 77, 20),
           new Event.PointReached("boilReached"),
           new Event.ReadingTaken("hydrometer", "KETTLE", false, "1,041", "63 \u00b0C"),
           new Event.SwitchSet("heater", "40 %"),

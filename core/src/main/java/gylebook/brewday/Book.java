@@ -49,6 +49,12 @@ public record Book(
     return Optional.ofNullable(byId.get(gyleId));
   }
 
+  /// Whether an instrument, by the name it is tied under, belongs to a rehearsal of this book.
+  public boolean rehearses(String tied) {
+    return byId.values().stream()
+        .anyMatch(gyle -> gyle.practice().isPresent() && tied.startsWith(gyle.tiedAs("")));
+  }
+
   /// The last entry on one gyle's page; 0 when there is none.
   public long seen(String gyleId) {
     return gyleId.equals(Journal.HOUSE) ? houseSeq : gyle(gyleId).map(Gyle::lastSeq).orElse(0L);
@@ -109,6 +115,7 @@ public record Book(
           gyle(gyleId).map(gyle -> fix(gyle, fix)).orElseGet(() -> unknown(gyleId));
       case Command.Undo _ -> gyle(gyleId).map(Book::undo).orElseGet(() -> unknown(gyleId));
       case Command.StartDay _,
+          Command.StartPractice _,
           Command.Reach _,
           Command.Note _,
           Command.Switch _,

@@ -55,6 +55,12 @@ public sealed interface Command {
   /// Begin the day by the plan that is fixed.
   record StartDay() implements Command {}
 
+  /// Begin a day for practice by the plan that is fixed.
+  ///
+  /// @param seed of everything that is hidden
+  /// @param pace how many times faster than life
+  record StartPractice(long seed, int pace) implements Command {}
+
   /// Say that a point of the day is reached.
   ///
   /// @param milestone its name in the plan

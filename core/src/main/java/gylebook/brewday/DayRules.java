@@ -12,11 +12,17 @@ final class DayRules {
 
   private static final int MOST_NAME = 60;
 
+  // Faster than this no belief follows (our judgement).
+  private static final int MOST_PACE = 1000;
+
   private DayRules() {}
 
   static Verdict decide(Gyle gyle, Command command) {
     if (command instanceof Command.StartDay) {
       return start(gyle);
+    }
+    if (command instanceof Command.StartPractice practice) {
+      return start(gyle, practice);
     }
     if (gyle.started().isEmpty()) {
       return new Verdict.Refused("The day has not begun.", "Start the day first.");
@@ -41,17 +47,41 @@ final class DayRules {
   }
 
   private static Verdict start(Gyle gyle) {
+    if (gyle.practice().isPresent()) {
+      return new Verdict.Refused(
+          "This page is for practice; no real day stands on it.",
+          "Start the day on the gyle's own page.");
+    }
     if (gyle.started().isPresent()) {
       return new Verdict.Refused(
           "The day has begun already.", "Go on at the kettle, or strike the beginning.");
     }
     return gyle.plan()
         .<Verdict>map(plan -> Verdict.accept(new Event.DayStarted(plan.seq())))
-        .orElseGet(
-            () ->
-                new Verdict.Refused(
-                    "No plan is fixed for the day.",
-                    "Make the forecast the plan of the day first."));
+        .orElseGet(DayRules::noPlan);
+  }
+
+  private static Verdict noPlan() {
+    return new Verdict.Refused(
+        "No plan is fixed for the day.", "Make the forecast the plan of the day first.");
+  }
+
+  private static Verdict start(Gyle gyle, Command.StartPractice practice) {
+    if (!gyle.day().isEmpty()) {
+      return new Verdict.Refused(
+          "A day stands on this page already.", "Practise on a page of its own.");
+    }
+    if (!(practice.pace() >= 1 && practice.pace() <= MOST_PACE)) {
+      return new Verdict.Refused(
+          "A day cannot go " + practice.pace() + " times faster than life.",
+          "It may go 1 to " + MOST_PACE + " times as fast.");
+    }
+    return gyle.plan()
+        .<Verdict>map(
+            plan ->
+                Verdict.accept(
+                    new Event.PracticeStarted(plan.seq(), practice.seed(), practice.pace())))
+        .orElseGet(DayRules::noPlan);
   }
 
   private static Verdict reach(Gyle gyle, String milestone) {
@@ -122,6 +152,10 @@ final class DayRules {
   }
 
   private static Verdict strike(Gyle gyle, long seq) {
+    if (gyle.practice().filter(began -> began.seq() == seq).isPresent()) {
+      return new Verdict.Refused(
+          "The beginning of practice stays.", "Begin another rehearsal; it has its own page.");
+    }
     return gyle.day().stream().anyMatch(note -> note.seq() == seq && note.stands())
         ? Verdict.accept(new Event.Undone(seq))
         : new Verdict.Refused("No entry " + seq + " of the day stands.", "Look at the list.");

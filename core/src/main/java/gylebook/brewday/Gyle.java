@@ -2,6 +2,8 @@ package gylebook.brewday;
 
 import gylebook.journal.Entry;
 import gylebook.journal.Event;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,8 +70,44 @@ public record Gyle(
   /// When the day began; empty before it.
   public Optional<DayNote> started() {
     return day.stream()
-        .filter(note -> note.stands() && note.event() instanceof Event.DayStarted)
+        .filter(note -> note.stands() && (begins(note) || practises(note)))
         .findFirst();
+  }
+
+  private static boolean begins(DayNote note) {
+    return note.event() instanceof Event.DayStarted;
+  }
+
+  private static boolean practises(DayNote note) {
+    return note.event() instanceof Event.PracticeStarted;
+  }
+
+  /// The beginning of practice on this page, where it is one for practice.
+  public Optional<DayNote> practice() {
+    return day.stream().filter(Gyle::practises).findFirst();
+  }
+
+  /// How many times faster than life the clock of this day goes.
+  public int pace() {
+    return practice()
+        .map(DayNote::event)
+        .map(event -> event instanceof Event.PracticeStarted started ? started.pace() : 1)
+        .orElse(1);
+  }
+
+  /// The time by the clock of this day; that of a day for practice may go faster than life.
+  ///
+  /// @param wall the time by the clock that notes are written by
+  public Instant now(Instant wall) {
+    return practice()
+        .map(began -> began.at().plus(Duration.between(began.noted(), wall).multipliedBy(pace())))
+        .orElse(wall);
+  }
+
+  /// The name under which an instrument of this day is tied; one of a rehearsal is never taken for
+  /// one that is really there.
+  public String tiedAs(String instrument) {
+    return practice().isPresent() ? gyleId + " " + instrument : instrument;
   }
 
   /// The plan that the day is brewed by.
@@ -78,9 +116,15 @@ public record Gyle(
         .map(DayNote::event)
         .flatMap(
             event ->
-                event instanceof Event.DayStarted(long planSeq)
-                    ? plans.stream().filter(plan -> plan.seq() == planSeq).findFirst()
-                    : Optional.empty());
+                switch (event) {
+                  case Event.DayStarted(long planSeq) -> plan(planSeq);
+                  case Event.PracticeStarted(long planSeq, long _, int _) -> plan(planSeq);
+                  default -> Optional.empty();
+                });
+  }
+
+  private Optional<FixedPlan> plan(long seq) {
+    return plans.stream().filter(plan -> plan.seq() == seq).findFirst();
   }
 
   /// What stands of the day, in the order it happened. A beginning that was struck takes along what
@@ -120,6 +164,7 @@ public record Gyle(
       case Event.KettleTaken(String screen, String called) ->
           seen.held(new AtKettle(screen, called, entry.at()));
       case Event.DayStarted _,
+          Event.PracticeStarted _,
           Event.PointReached _,
           Event.ReadingTaken _,
           Event.SwitchSet _,

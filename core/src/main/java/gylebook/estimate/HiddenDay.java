@@ -4,6 +4,7 @@ import gylebook.rig.Parameter;
 import gylebook.rig.Probe;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
+import gylebook.simulate.Change;
 import gylebook.simulate.Leg;
 import gylebook.simulate.Sight;
 import gylebook.simulate.Twins;
@@ -28,6 +29,7 @@ public final class HiddenDay {
   private static final String DIAL = "dial";
   private static final double DIAL_HIGH_K = 4.2;
   private static final double DIAL_DOUBT_K = 0.7;
+  private static final double DIAL_NOISE_K = 0.5;
   private static final double HAND_DOUBT_K = 0.5;
 
   // When in the first rest something breaks, and when it is as before (assumed: long enough to
@@ -57,12 +59,18 @@ public final class HiddenDay {
   ///
   /// @param wrong what goes wrong beside that
   public HiddenDay(BrewDay planned, Supposition wrong, long seed) {
+    this(planned, kit(planned.rig()), wrong, seed);
+  }
+
+  /// The same with these instruments; without a dial none can be off.
+  public HiddenDay(BrewDay planned, List<Instrument> kit, Supposition wrong, long seed) {
     this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
-    this.wrong = wrong;
-    this.kit = kit(planned.rig());
+    boolean dialled = wrong != Supposition.DIAL_OFF || kit.stream().anyMatch(HiddenDay::dial);
+    this.wrong = dialled ? wrong : Supposition.NOTHING;
+    this.kit = List.copyOf(kit);
     Rig hidden = HiddenRig.of(planned.rig(), random);
     BrewDay day = new BrewDay(planned.recipe(), hidden, planned.settings());
-    BrewDay real = wrong == Supposition.HEIGHT_WRONG ? Supposition.elsewhere(day) : day;
+    BrewDay real = this.wrong == Supposition.HEIGHT_WRONG ? Supposition.elsewhere(day) : day;
     this.secrets = secrets(planned.rig(), hidden);
     this.truth = Twins.atStart(real, Traits.gauges(kit), seed, 1);
     this.real = Traits.drawn(kit, seed, 1);
@@ -102,6 +110,13 @@ public final class HiddenDay {
     return kit;
   }
 
+  /// Whether a thermometer stays in its place and is read by eye.
+  private static boolean dial(Instrument one) {
+    return one.role() == Instrument.Role.STAYS
+        && one.measures() == Instrument.Measures.TEMPERATURE
+        && one.noise() >= DIAL_NOISE_K;
+  }
+
   private static List<Secret> secrets(Rig told, Rig real) {
     List<Secret> secrets = new ArrayList<>();
     secrets.add(secret("the kettle's width", told, real, rig -> rig.kettle().diameterM()));
@@ -124,8 +139,7 @@ public final class HiddenDay {
   public List<String> sending() {
     List<String> sending = new ArrayList<>();
     for (Instrument one : kit) {
-      boolean dial = one.name().equals(DIAL);
-      if (one.role() != Instrument.Role.CARRIED && !dial) {
+      if (one.role() != Instrument.Role.CARRIED && !dial(one)) {
         sending.add(one.name());
       }
     }
@@ -188,6 +202,26 @@ public final class HiddenDay {
     ready = false;
   }
 
+  /// Something is done otherwise than planned; false when it is too late for that.
+  public boolean change(Change change) {
+    boolean can =
+        switch (change) {
+          case Change.Lasts(String key, _) -> liesAhead(key);
+          case Change.HopsTimes _ -> true;
+          case Change.Deed deed -> deed.after().isEmpty() || liesAhead(deed.after());
+        };
+    if (can) {
+      truth.change(change);
+      ready = false;
+    }
+    return can;
+  }
+
+  private boolean liesAhead(String key) {
+    return truth.left().stream()
+        .anyMatch(action -> action instanceof Leg each && each.key().equals(key));
+  }
+
   /// What is wrong just now; breakages come in the first rest and are mended.
   private Supposition nowWrong() {
     double inLegSec = truth.clockSec() - truth.legFromSec();
@@ -219,7 +253,7 @@ public final class HiddenDay {
     Instrument one = real.named(name);
     boolean carriedIntoBag = one.role() == Instrument.Role.CARRIED && leg().startsWith("rest");
     Probe.Place place = carriedIntoBag ? Probe.Place.BED : one.place();
-    double high = name.equals(DIAL) && wrong == Supposition.DIAL_OFF ? DIAL_HIGH_K : 0;
+    double high = dial(one) && wrong == Supposition.DIAL_OFF ? DIAL_HIGH_K : 0;
     return real.expected(truth, name, place, true)[0] + high + one.noise() * random.nextGaussian();
   }
 

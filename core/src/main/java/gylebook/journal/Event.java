@@ -55,6 +55,14 @@ public sealed interface Event {
   /// @param planSeq entry of the plan it is brewed by
   record DayStarted(long planSeq) implements Event {}
 
+  /// A day began for practice: a hidden rig is brewed on, nothing is heated. A page with such a day
+  /// never holds a real one.
+  ///
+  /// @param planSeq entry of the plan it is brewed by
+  /// @param seed of everything that is hidden
+  /// @param pace how many times faster than life the day's own clock goes
+  record PracticeStarted(long planSeq, long seed, int pace) implements Event {}
+
   /// A point of the day was seen to be reached.
   ///
   /// @param milestone its name in the plan: `boilReached`

@@ -174,4 +174,40 @@ class DayRulesTest {
             say(new Command.Note(new Event.ReadingTaken("dial", "ROOF", true, "4 \u00b0C", "")), 1))
         .isInstanceOf(Verdict.Refused.class);
   }
+
+  @Test
+  void aPageForPracticeNeverHoldsARealDay() {
+    say(new Command.FixPlan("3", 20, 100, "as planned"), 0);
+    say(new Command.StartPractice(7, 20), 0);
+    assertThat(gyle().brewedBy()).isEqualTo(gyle().plan());
+    assertThat(say(new Command.StartDay(), 1)).isInstanceOf(Verdict.Refused.class);
+    long began = gyle().practice().orElseThrow().seq();
+    assertThat(say(new Command.Strike(began), 1)).isInstanceOf(Verdict.Refused.class);
+    assertThat(say(new Command.StartPractice(8, 1), 1)).isInstanceOf(Verdict.Refused.class);
+  }
+
+  @Test
+  void aPageWithARealDayIsNotForPractice() {
+    begun();
+    assertThat(say(new Command.StartPractice(7, 20), 1)).isInstanceOf(Verdict.Refused.class);
+    assertThat(gyle().practice()).isEmpty();
+  }
+
+  @Test
+  void aPaceThatNoDayCanGoIsRefused() {
+    say(new Command.FixPlan("3", 20, 100, "as planned"), 0);
+    for (int pace : new int[] {-1, 0, 1001}) {
+      assertThat(say(new Command.StartPractice(7, pace), 0)).isInstanceOf(Verdict.Refused.class);
+    }
+    assertThat(gyle().day()).isEmpty();
+  }
+
+  @Test
+  void theClockOfAPracticeDayGoesByItsPaceAndThatOfARealDayAsInLife() {
+    assertThat(gyle().now(START.plusSeconds(90))).isEqualTo(START.plusSeconds(90));
+    say(new Command.FixPlan("3", 20, 100, "as planned"), 0);
+    say(new Command.StartPractice(7, 20), 0);
+    assertThat(gyle().now(START)).isEqualTo(START);
+    assertThat(gyle().now(START.plusSeconds(90))).isEqualTo(START.plusSeconds(1800));
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gylebook.plan.Demo;
 import gylebook.rig.DemoRigs;
 import gylebook.simulate.BrewDay;
+import gylebook.simulate.Change;
 import gylebook.simulate.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,5 +130,37 @@ class HiddenDayTest {
     assertThat(day.byEye())
         .extracting(Instrument::name)
         .containsExactly("dial", "hand-held", "dip-stick", "hydrometer");
+  }
+
+  @Test
+  void aRigsOwnInstrumentsCanBePlayedAndWithoutADialNoneIsOff() {
+    BrewDay planned =
+        new BrewDay(
+            Demo.copperBitter(), DemoRigs.household(), new Settings(27, 70.5, 0.4, 1, 1, 0.75, 0));
+    List<Instrument> own =
+        List.of(
+            Instrument.of(DemoRigs.household().probes().getFirst()),
+            Instrument.dipStick(),
+            Instrument.hydrometer());
+    HiddenDay day = new HiddenDay(planned, own, Supposition.DIAL_OFF, 1);
+    assertThat(day.wrong()).isEqualTo(Supposition.NOTHING);
+    assertThat(day.sending()).containsExactly("controller", "duty");
+    assertThat(day.byEye()).extracting(Instrument::name).containsExactly("dip-stick", "hydrometer");
+    assertThat(day(Supposition.DIAL_OFF, 1).wrong()).isEqualTo(Supposition.DIAL_OFF);
+  }
+
+  @Test
+  void whatIsDoneOtherwiseIsDoneToTheHiddenRigUnlessItIsTooLate() {
+    HiddenDay planned = day(Supposition.NOTHING, 2);
+    HiddenDay longer = day(Supposition.NOTHING, 2);
+    playTo(planned, "flameOut");
+    playTo(longer, "flameOut");
+    assertThat(longer.change(new Change.Lasts("flameOut", 900))).isTrue();
+    assertThat(longer.change(new Change.Lasts("rest.0", 900))).isFalse();
+    assertThat(longer.change(new Change.Pours("", 2))).isTrue();
+    for (HiddenDay each : List.of(planned, longer)) {
+      playTo(each, "knockOut");
+    }
+    assertThat(longer.clockSec() - planned.clockSec()).isGreaterThanOrEqualTo(900);
   }
 }

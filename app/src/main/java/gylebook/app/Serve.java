@@ -18,6 +18,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 
 /// Opens the book and serves the page until the program is ended.
 final class Serve {
@@ -27,6 +28,15 @@ final class Serve {
   ///
   /// @return the exit code
   static int run(Settings settings, PrintWriter out, PrintWriter err) {
+    return run(settings, out, err, _ -> untilEnded());
+  }
+
+  /// Serves for as long as something else takes.
+  ///
+  /// @param meanwhile what is done while the page is served
+  /// @return the exit code
+  static int run(
+      Settings settings, PrintWriter out, PrintWriter err, Consumer<PageServer> meanwhile) {
     try (DiskJournal journal = DiskJournal.open(settings.book())) {
       InstantSource clock = SteadyClock.ofThisMachine(journal.newest());
       Desk clerk = new Clerk(journal, clock);
@@ -39,7 +49,13 @@ final class Serve {
         wiring.listen(new NoteTaker(clerk, wallet));
         wiring.begin();
         Gate gate = settings.opening().home() ? HomeGate.open(settings) : Gate.closed();
-        serve(PageServer.start(settings.port(), clerk, wallet, wiring, gate), settings, gate, out);
+        PageServer server = PageServer.start(settings.port(), clerk, wallet, wiring, gate);
+        try {
+          told(server, settings, gate, out);
+          meanwhile.accept(server);
+        } finally {
+          server.stop();
+        }
       }
       return 0;
     } catch (PortTaken taken) {
@@ -57,7 +73,7 @@ final class Serve {
     }
   }
 
-  private static void serve(PageServer server, Settings settings, Gate gate, PrintWriter out) {
+  private static void told(PageServer server, Settings settings, Gate gate, PrintWriter out) {
     out.println("Gylebook is at " + server.address());
     if (gate.isOpen()) {
       out.println(
@@ -72,6 +88,9 @@ final class Serve {
     if (gate.authority().isPresent()) {
       HomeGate.renewing(server, out);
     }
+  }
+
+  private static void untilEnded() {
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "ended"));
     try {
@@ -79,7 +98,6 @@ final class Serve {
     } catch (InterruptedException _) {
       Thread.currentThread().interrupt();
     }
-    server.stop();
   }
 
   /// Writes the invented gyles into a book nobody has written in.

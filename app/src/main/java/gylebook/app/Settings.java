@@ -10,6 +10,8 @@ import java.util.Set;
 /// @param open whether a browser is opened on the page
 /// @param opening to whom else the page is served
 record Settings(Path book, int port, boolean open, Opening opening) {
+  static final int USUAL_PORT = 8484;
+
   /// To whom else the page is served.
   ///
   /// @param home whether screens of the home network may be let in

@@ -63,12 +63,20 @@ final class Wallet implements Papers {
 
   @Override
   public String document(Recipe recipe) {
-    return OwnFiles.recipe(recipe);
+    return remembered(recipes, OwnFiles.recipe(recipe), recipe);
   }
 
   @Override
   public String document(Rig rig) {
-    return OwnFiles.rig(rig);
+    return remembered(rigs, OwnFiles.rig(rig), rig);
+  }
+
+  /// What was just written need not be read to be known.
+  private static <T> String remembered(Map<String, T> remembered, String document, T thing) {
+    synchronized (remembered) {
+      remembered.putIfAbsent(document, thing);
+    }
+    return document;
   }
 
   @Override

@@ -1,48 +1,81 @@
 package gylebook.app;
 
-import gylebook.store.DiskJournal;
-import gylebook.web.Desk;
-import gylebook.web.PageServer;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.InstantSource;
-import picocli.CommandLine.Command;
+import java.nio.file.StandardCopyOption;
+import java.util.Set;
+import org.sqlite.util.LibraryLoaderUtil;
 
-/// Does once what a start does, on a book that is thrown away, so that the launcher can keep a
-/// cache of what was loaded and compiled for it.
-@Command(
-    name = "warm-up",
-    hidden = true,
-    description = "Starts, reads the first pages and ends; the launcher's cache is made of it.")
-final class WarmUp implements Runnable {
+/// Does what a start does, on a book that is thrown away, so that the launcher can keep a cache of
+/// what was loaded and compiled for it.
+///
+/// No word of the terminal: the reader of the command line must not get into the cache, see
+/// [Gylebook].
+final class WarmUp {
   private static final int TIMES = 3;
 
-  @Override
-  public void run() {
+  private WarmUp() {}
+
+  /// Starts twice, reads the first pages and ends.
+  ///
+  /// @param words the launcher's word and the folder in which the database's own library is laid
+  ///   down, if it is to be
+  /// @return the exit code
+  static int run(String... words) {
     try {
-      Path folder = Files.createTempDirectory("gylebook-warm-up");
-      Path book = folder.resolve("book.sqlite");
-      try (DiskJournal journal = DiskJournal.open(book)) {
-        Desk clerk = new Clerk(journal, InstantSource.system());
-        Serve.invent(clerk, new Wallet());
-        // No instrument is tied to a book that is thrown away.
-        try (Wiring wiring = new Wiring(clerk, InstantSource.system(), folder)) {
-          PageServer server = PageServer.start(0, clerk, new Wallet(), wiring);
-          look(server.address());
-          server.stop();
-        }
-      } finally {
-        emptied(folder);
+      if (words.length > 1) {
+        layDown(Path.of(words[1]));
       }
+      startTwice();
+      return 0;
     } catch (IOException failure) {
       throw new UncheckedIOException("cannot warm up", failure);
     }
   }
 
-  private static void look(String address) throws IOException {
+  private static void startTwice() throws IOException {
+    Path folder = Files.createTempDirectory("gylebook-warm-up");
+    try {
+      PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+      Settings.Opening closed = new Settings.Opening(false, false, Set.of());
+      Settings settings = new Settings(folder.resolve("book.sqlite"), 0, false, closed);
+      // First with a book that is not there yet, then with one that is.
+      Serve.run(settings, nowhere, nowhere, server -> look(server.address()));
+      Serve.run(settings, nowhere, nowhere, server -> look(server.address()));
+    } finally {
+      emptied(folder);
+    }
+  }
+
+  /// The driver else unpacks its library anew at every start, a tenth of a second.
+  private static void layDown(Path folder) throws IOException {
+    String name = LibraryLoaderUtil.getNativeLibName();
+    String packed = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name;
+    try (InputStream library = WarmUp.class.getResourceAsStream(packed)) {
+      if (library == null) {
+        return;
+      }
+      Files.createDirectories(folder);
+      Files.copy(library, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+    }
+    System.setProperty("org.sqlite.lib.path", folder.toString());
+  }
+
+  private static void look(String address) {
+    try {
+      lookAround(address);
+    } catch (IOException failure) {
+      throw new UncheckedIOException("cannot warm up", failure);
+    }
+  }
+
+  private static void lookAround(String address) throws IOException {
     for (int i = 0; i < TIMES; i++) {
       for (String gyle : new String[] {"bitter", "wheat"}) {
         for (String path : new String[] {"", "gyles/" + gyle, "api/gyles/" + gyle + "/forecast"}) {

@@ -10,14 +10,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.JDBC;
 
 /// The book in one SQLite file.
 ///
@@ -48,8 +49,10 @@ public final class DiskJournal implements Journal, AutoCloseable {
       throw new JournalUnavailable(
           "The folder of the book '" + file + "' cannot be made: " + failure.getMessage(), failure);
     }
+    // The driver is asked by its name: looking for one opens every archive of the class path.
     DiskJournal journal =
-        new DiskJournal(file.toString(), () -> DriverManager.getConnection("jdbc:sqlite:" + file));
+        new DiskJournal(
+            file.toString(), () -> JDBC.createConnection(JDBC.PREFIX + file, new Properties()));
     journal.entries(Long.MAX_VALUE - 1);
     return journal;
   }

@@ -25,7 +25,7 @@ final class GylebookTest {
   @Test
   void itSaysWhichEditionItIs() {
     StringWriter out = new StringWriter();
-    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    CommandLine line = Terminal.commandLine(new Surroundings(Map.of(), HOME));
     line.setOut(new PrintWriter(out, true));
 
     assertThat(line.execute("--version")).isZero();
@@ -35,7 +35,7 @@ final class GylebookTest {
   @Test
   void aPortThatCannotBeIsRefusedWithItsLimits() {
     StringWriter err = new StringWriter();
-    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    CommandLine line = Terminal.commandLine(new Surroundings(Map.of(), HOME));
     line.setErr(new PrintWriter(err, true));
 
     assertThat(line.execute("--port", "70000")).isEqualTo(CommandLine.ExitCode.USAGE);
@@ -70,7 +70,7 @@ final class GylebookTest {
             List.of("--tls"),
             List.of("--open-to", "home", "--known-as", "a b"))) {
       StringWriter err = new StringWriter();
-      CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+      CommandLine line = Terminal.commandLine(new Surroundings(Map.of(), HOME));
       line.setErr(new PrintWriter(err, true));
 
       assertThat(line.execute(words.toArray(String[]::new))).isEqualTo(CommandLine.ExitCode.USAGE);
@@ -94,7 +94,7 @@ final class GylebookTest {
             .matcher(Files.readString(Checkout.root().resolve("README.md")));
     assertThat(example.find()).as("an example with inputs").isTrue();
     StringWriter out = new StringWriter();
-    CommandLine line = Gylebook.commandLine(new Surroundings(Map.of(), HOME));
+    CommandLine line = Terminal.commandLine(new Surroundings(Map.of(), HOME));
     line.setOut(new PrintWriter(out, true));
 
     assertThat(line.execute(example.group(1).split(" ", -1))).isZero();

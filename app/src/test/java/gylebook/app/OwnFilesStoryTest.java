@@ -24,7 +24,7 @@ class OwnFilesStoryTest {
   private static Said said(String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line = Gylebook.commandLine(Surroundings.ofThisProcess());
+    CommandLine line = Terminal.commandLine(Surroundings.ofThisProcess());
     line.setOut(new PrintWriter(out));
     line.setErr(new PrintWriter(err));
     int code = line.execute(words);

@@ -207,8 +207,7 @@ async function forecast() {
   reader = mine;
   place.setAttribute("aria-busy", "true");
   try {
-    const doneBy = encodeURIComponent(document.getElementById("done-by").value);
-    const path = `/api/gyles/${gyle.dataset.gyle}/forecast?doneBy=${doneBy}`;
+    const path = `/api/gyles/${gyle.dataset.gyle}/forecast`;
     const answer = await fetch(path, { signal: mine.signal });
     for await (const report of lines(answer)) {
       if (reader !== mine) return;
@@ -385,7 +384,6 @@ document.addEventListener("click", (event) => {
 document.addEventListener("change", async (event) => {
   const at = event.target;
   if (at.dataset.quantity) units({ quantity: at.dataset.quantity, symbol: at.value });
-  else if (at.id === "done-by") forecast();
   else if (at.id === "look") look(at.value);
   else if (at.id === "recipe-file" && at.files[0]) bring(at.files[0]);
   else if (at.id === "rig-file" && at.files[0]) {

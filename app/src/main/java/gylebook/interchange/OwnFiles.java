@@ -1,7 +1,10 @@
 package gylebook.interchange;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.Nulls;
+import gylebook.recipe.Aim;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
@@ -28,6 +31,7 @@ public final class OwnFiles {
           .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .addMixIn(Hop.When.class, WhenNames.class)
+          .addMixIn(Aim.class, AimNames.class)
           .addModule(
               new SimpleModule()
                   .addSerializer(Entered.class, new EnteredText.Writer())
@@ -48,6 +52,12 @@ public final class OwnFiles {
     @JsonSubTypes.Type(value = Hop.When.Dry.class, name = "dry")
   })
   private interface WhenNames {}
+
+  /// Older files say nothing of the end of the brew day.
+  private interface AimNames {
+    @JsonSetter(nulls = Nulls.AS_EMPTY)
+    String doneBy();
+  }
 
   /// A rig as a file.
   public static String rig(Rig rig) {

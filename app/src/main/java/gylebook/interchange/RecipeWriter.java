@@ -138,6 +138,9 @@ public final class RecipeWriter {
               + aim.into().words()
               + ".");
     }
+    if (!aim.doneBy().isEmpty()) {
+      lost.says("done by", "When the brew day is to be done has no place in the standard.");
+    }
     if (!aim.readyBy().isEmpty()) {
       lost.says("ready by", "When the beer is wanted has no place in the standard.");
     }

@@ -3,8 +3,11 @@ package gylebook.terminal;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
+import gylebook.recipe.Aim;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
+import gylebook.telling.Appointment;
+import gylebook.telling.Filled;
 import gylebook.telling.Finish;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
@@ -74,8 +77,10 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--done-by",
-      paramLabel = "HOUR",
-      description = "Say when to begin to be done by this hour: 18:00.")
+      paramLabel = "WHEN",
+      description =
+          "Say when to begin to be done by then: 18:00, 'Saturday 18:00', '2026-12-05 18:00'"
+              + " (default: what the recipe says).")
   private @Nullable String doneBy;
 
   @Option(
@@ -98,10 +103,9 @@ public final class PlanCommand implements Callable<Integer> {
     if (days < 1 || days > MOST_DAYS) {
       return refused(line.getErr(), "--days is " + days + "; it must lie between 1 and 100000.");
     }
-    if (doneBy != null && Finish.hour(doneBy).isEmpty()) {
-      return refused(
-          line.getErr(),
-          "--done-by is '" + doneBy + "'; it must be an hour of the day, like 18:00.");
+    if (doneBy != null
+        && Appointment.readHour(doneBy) instanceof Filled.Unclear<Appointment> unclear) {
+      return refused(line.getErr(), "--done-by: " + unclear.what() + " " + unclear.maybe());
     }
     if (overwrite && sheet == null) {
       return refused(line.getErr(), "--overwrite belongs to --sheet; there is no sheet to write.");
@@ -123,7 +127,7 @@ public final class PlanCommand implements Callable<Integer> {
   private int planned(Recipe wanted, Rig on, PrintWriter out, PrintWriter err) {
     Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
     out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
-    begin(planned, json ? err : out);
+    begin(planned, wanted, json ? err : out);
     out.flush();
     if (!(planned instanceof Planned.Feasible(Plan plan))) {
       if (sheet != null) {
@@ -135,12 +139,21 @@ public final class PlanCommand implements Callable<Integer> {
     return sheet == null ? FEASIBLE : pinned(plan, sheet, err);
   }
 
-  private void begin(Planned planned, PrintWriter to) {
-    Optional.ofNullable(doneBy)
-        .flatMap(Finish::hour)
-        .map(end -> Finish.says(planned, end))
-        .filter(says -> !says.isEmpty())
-        .ifPresent(to::println);
+  private void begin(Planned planned, Recipe wanted, PrintWriter to) {
+    Aim aim = wanted.aim();
+    Recipe asked =
+        wanted.withAim(
+            new Aim(
+                aim.lengthL(),
+                aim.into(),
+                aim.strengthPlato(),
+                aim.bitternessMgPerL(),
+                aim.readyBy(),
+                Objects.requireNonNullElse(doneBy, aim.doneBy())));
+    String says = Finish.says(planned, asked);
+    if (!says.isEmpty()) {
+      to.println(says);
+    }
     to.flush();
   }
 

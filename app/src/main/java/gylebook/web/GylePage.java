@@ -84,8 +84,7 @@ final class GylePage {
       html.append("<a href=\"#%s\">%s</a> ".formatted(part.getFirst(), part.getLast()));
     }
     html.append("</nav><div id=\"gyle\" data-gyle=\"%s\">".formatted(Html.escaped(gyle.gyleId())))
-        .append("<p class=\"expect\" id=\"expect\"></p><p><label>Done by <input id=\"done-by\"")
-        .append(" type=\"time\"></label></p><p id=\"state\" role=\"status\"></p>")
+        .append("<p class=\"expect\" id=\"expect\"></p><p id=\"state\" role=\"status\"></p>")
         .append("<progress id=\"progress\" max=\"100\" value=\"0\" aria-label=\"Forecast\" hidden>")
         .append("</progress><div id=\"papers\">")
         .append(words(book, gyle, papers))

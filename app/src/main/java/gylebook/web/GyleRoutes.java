@@ -17,7 +17,6 @@ import gylebook.telling.WallSheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
@@ -120,7 +119,7 @@ final class GyleRoutes {
             gyle.lastSeq(),
             days,
             days == Planner.USUAL_DAYS,
-            expect(planned, doneBy(context)),
+            expect(planned, recipe),
             Pages.forecast(planned, desk.book().units()));
       }
     } catch (CancellationException _) {
@@ -128,13 +127,10 @@ final class GyleRoutes {
     }
   }
 
-  private String expect(Planned planned, Optional<LocalTime> doneBy) {
-    String begin = doneBy.map(end -> " " + Finish.says(planned, end)).orElse("");
-    return Pages.expect(planned, desk.book().units()) + Html.escaped(begin);
-  }
-
-  private static Optional<LocalTime> doneBy(Context context) {
-    return Optional.ofNullable(context.queryParam("doneBy")).flatMap(Finish::hour);
+  private String expect(Planned planned, Recipe recipe) {
+    String begin = Finish.says(planned, recipe);
+    return Pages.expect(planned, desk.book().units())
+        + (begin.isEmpty() ? "" : " " + Html.escaped(begin));
   }
 
   private void fill(Context context) {

@@ -299,8 +299,15 @@ class PageStoryTest {
     HttpResponse<String> sheet = got("/gyles/bitter/sheet");
     assertThat(sheet.statusCode()).isEqualTo(200);
     assertThat(sheet.body()).contains("October bitter").doesNotContain("<script");
-    assertThat(got("/api/gyles/bitter/forecast?doneBy=18:00").body())
-        .contains("To be done by 18:00, begin at");
+    assertThat(fill("aim.doneBy", "Saturday 18:00").statusCode()).isEqualTo(200);
+    assertThat(got("/api/gyles/bitter/forecast").body())
+        .contains("To be done by Saturday 18:00, begin at");
+    assertThat(got("/gyles/bitter/sheet").body()).contains("To be done by Saturday 18:00, begin");
+    HttpResponse<String> unclear = fill("aim.doneBy", "after lunch");
+    assertThat(unclear.statusCode()).isEqualTo(422);
+    assertThat(unclear.body()).contains("'after lunch' is no day or hour");
+    assertThat(post("/api/gyles/bitter/undo", seen("bitter"), "{}").statusCode()).isEqualTo(200);
+    assertThat(got("/api/gyles/bitter/forecast").body()).doesNotContain("To be done by");
   }
 
   @Test

@@ -71,8 +71,9 @@ class OwnFilesTest {
     String older =
         OwnFiles.recipe(recipe)
             .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC)\" : null", "")
-            .replaceAll(",\\s*\"wrap\" : \"SEALED\"", "");
-    assertThat(older).doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap");
+            .replaceAll(",\\s*\"wrap\" : \"SEALED\"", "")
+            .replaceAll(",\\s*\"doneBy\" : \"\"", "");
+    assertThat(older).doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap", "doneBy");
     assertThat(OwnFiles.readRecipe(older)).isEqualTo(new Reading.Understood<>(recipe));
   }
 

@@ -156,6 +156,8 @@ class PlanCommandTest {
   void anHourToBeDoneByGivesAnHourToBegin() {
     Said said = said("demo", "--days", "60", "--done-by", "18:00");
     assertThat(said.out()).contains("To be done by 18:00, begin at 1");
+    Said day = said("demo", "--days", "60", "--done-by", "2026-12-05 01:00");
+    assertThat(day.out()).contains("To be done by 2026-12-05 01:00, begin at 2026-12-04 2");
     Said wrong = said("demo", "--days", "60", "--done-by", "teatime");
     assertThat(wrong.code()).isNotZero();
     assertThat(wrong.err()).contains("teatime").contains("18:00");

@@ -36,7 +36,8 @@ final class Rescale {
         bitterness = bitterness.or(() -> brewed(out, Outcome.BITTERNESS, Quantity.BITTERNESS));
       }
     }
-    Aim reached = new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy());
+    Aim reached =
+        new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy(), aim.doneBy());
     return recipe.withAim(reached);
   }
 

@@ -9,13 +9,25 @@ import java.util.Optional;
 /// @param into where that length is measured
 /// @param strengthPlato strength of the wort in the fermenter
 /// @param bitternessMgPerL iso-alpha in the finished beer
-/// @param readyBy when the beer is wanted, in the brewer's words; empty when it does not matter
+/// @param readyBy the day on which the beer is wanted, as typed; empty when it does not matter
+/// @param doneBy when the brew day is to be done, as typed; empty when it does not matter
 public record Aim(
     Entered lengthL,
     Into into,
     Optional<Entered> strengthPlato,
     Optional<Entered> bitternessMgPerL,
-    String readyBy) {
+    String readyBy,
+    String doneBy) {
+
+  /// A beer for which no end of the brew day is wanted.
+  public Aim(
+      Entered lengthL,
+      Into into,
+      Optional<Entered> strengthPlato,
+      Optional<Entered> bitternessMgPerL,
+      String readyBy) {
+    this(lengthL, into, strengthPlato, bitternessMgPerL, readyBy, "");
+  }
 
   /// Where a length is measured.
   public enum Into {

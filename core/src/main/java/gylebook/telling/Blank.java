@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -82,6 +83,10 @@ record Blank(
       case Parameter parameter -> parameter(path, hint, name, parameter, units);
       case Optional<?> maybe -> optional(path, hint, name, maybe, units);
       case Double number -> number(path, hint, name, number, units);
+      case String words when name.equals("readyBy") ->
+          appointed(path, hint, words, Appointment::withDay);
+      case String words when name.equals("doneBy") ->
+          appointed(path, hint, words, Appointment::withHour);
       case String words -> words(path, hint, words);
       case Boolean yes -> yesOrNo(path, hint, yes);
       case Enum<?> one -> choice(path, hint, one);
@@ -220,6 +225,20 @@ record Blank(
         "words",
         List.of(),
         text -> text.strip().equals(NOT_SAID) ? "" : Amounts.clean(text));
+  }
+
+  /// A day or an hour, kept as typed; it is read to see that it can be.
+  private static Blank appointed(
+      String path, String hint, String now, Consumer<String> appointment) {
+    return words(path, hint, now)
+        .reading(
+            text -> {
+              if (clears(text)) {
+                return "";
+              }
+              appointment.accept(text);
+              return Amounts.clean(text);
+            });
   }
 
   private static Blank yesOrNo(String path, String hint, boolean now) {

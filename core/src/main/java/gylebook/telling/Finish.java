@@ -4,59 +4,86 @@ import gylebook.plan.Figure;
 import gylebook.plan.Forecast;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
-import java.time.DateTimeException;
-import java.time.LocalTime;
+import gylebook.recipe.Ferment;
+import gylebook.recipe.Recipe;
+import java.util.Locale;
 import java.util.Optional;
 
-/// When to begin for a wanted end of the day.
+/// When to begin for a wanted end: of the brew day, and of the ferment.
 ///
 /// The length of the day is a band: whoever begins its longer end before the hour is in time 19
 /// days in 20; whoever begins its middle before is late every second day.
 public final class Finish {
-  private static final long SEC_PER_DAY = 86_400;
+  private static final double SEC_PER_DAY = 86_400;
 
   private Finish() {}
 
-  /// An hour of the day as typed: `18:00`, `18`, `6.30`.
+  /// When to begin the brew day, in one sentence; empty when there is no plan.
   ///
-  /// @return empty when it is none
-  public static Optional<LocalTime> hour(String typed) {
-    String[] parts = typed.strip().replace('.', ':').replace('h', ':').split(":", -1);
-    try {
-      int hours = Integer.parseInt(parts[0].strip());
-      int minutes = parts.length < 2 || parts[1].isBlank() ? 0 : Integer.parseInt(parts[1].strip());
-      return parts.length > 2 ? Optional.empty() : Optional.of(LocalTime.of(hours, minutes));
-    } catch (NumberFormatException | DateTimeException _) {
-      return Optional.empty();
-    }
-  }
-
-  /// When to begin, in one sentence; empty when there is no plan.
-  public static String says(Planned planned, LocalTime end) {
+  /// @param end with an hour
+  public static String says(Planned planned, Appointment end) {
     return planned instanceof Planned.Feasible(Plan plan) ? says(plan.forecast(), end) : "";
   }
 
-  private static String says(Forecast forecast, LocalTime end) {
+  /// All that the recipe's own wishes come to: when to begin the day and by which day to brew.
+  /// Words that are no day or hour say nothing; they may be of an older edition, or a stranger's.
+  public static String says(Planned planned, Recipe recipe) {
+    String day =
+        appointment(recipe.aim().doneBy())
+            .filter(end -> end.hour().isPresent())
+            .map(end -> says(planned, end))
+            .orElse("");
+    String ready = appointment(recipe.aim().readyBy()).map(end -> brewBy(recipe, end)).orElse("");
+    return (day + " " + ready).strip();
+  }
+
+  private static Optional<Appointment> appointment(String words) {
+    return Appointment.read(words) instanceof Filled.Done<Appointment>(Appointment found)
+        ? Optional.of(found)
+        : Optional.empty();
+  }
+
+  private static String says(Forecast forecast, Appointment end) {
     return forecast
         .figure("daySec")
         .map(Figure::band)
         .map(
             band ->
                 "To be done by "
-                    + end
+                    + end.words()
                     + ", begin at "
-                    + begin(end, band.high())
+                    + end.begin(band.high())
                     + " (in time 19 days in 20); beginning at "
-                    + begin(end, band.middle())
+                    + end.begin(band.middle())
                     + " is late every second day.")
         .orElse("");
   }
 
-  /// The hour that lies so long before another, to the minute and never later.
-  private static String begin(LocalTime end, double daySec) {
-    long before = (long) Math.ceil(daySec / 60) * 60;
-    LocalTime start = end.minusSeconds(before % SEC_PER_DAY);
-    boolean dayBefore = before % SEC_PER_DAY > end.toSecondOfDay() || before >= SEC_PER_DAY;
-    return start.withSecond(0) + (dayBefore ? " the day before" : "");
+  /// By which day to brew, for a beer that is wanted on a day.
+  private static String brewBy(Recipe recipe, Appointment wanted) {
+    double courseSec =
+        recipe.ferment().steps().stream()
+            .map(Ferment.Step::holdSec)
+            .mapToDouble(held -> held.inside())
+            .sum();
+    long days = (long) Math.ceil(courseSec / SEC_PER_DAY - 1e-9);
+    String ready = "To be ready on " + day(wanted) + ", brew by ";
+    return wanted
+        .daysBefore(days)
+        .filter(_ -> days > 0)
+        .map(
+            day ->
+                String.format(
+                    Locale.ROOT,
+                    "%s%s, %d days before: so long is its ferment; what it takes to carbonate"
+                        + " comes on top.",
+                    ready,
+                    day,
+                    days))
+        .orElse("");
+  }
+
+  private static String day(Appointment wanted) {
+    return new Appointment(wanted.date(), wanted.weekday(), Optional.empty()).words();
   }
 }

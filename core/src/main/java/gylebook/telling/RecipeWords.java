@@ -51,8 +51,13 @@ public final class RecipeWords {
         plain
             ? made + measured + " In your own words: " + own + "."
             : made + ", " + Grammar.article(recipe.wanted()) + own + measured);
-    String when = "{aim.readyBy|when it is wanted}.";
-    draft.say((aim.readyBy().isBlank() ? "When it is wanted: " : "It is wanted for ") + when);
+    boolean dated = !aim.readyBy().isBlank();
+    boolean timed = !aim.doneBy().isBlank();
+    draft.say(
+        (dated ? "It is wanted for " : "Day it is wanted: ")
+            + "{aim.readyBy|day it is wanted}; "
+            + (timed ? "the brew day is to be done by " : "end of the brew day: ")
+            + "{aim.doneBy|end of the brew day}.");
     String strength = "{aim.strengthPlato|strength before the ferment}";
     String bitterness = "{aim.bitternessMgPerL|bitterness in the beer}";
     boolean both = aim.strengthPlato().isPresent() && aim.bitternessMgPerL().isPresent();

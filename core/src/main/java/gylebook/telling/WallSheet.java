@@ -4,6 +4,7 @@ import gylebook.plan.Figure;
 import gylebook.plan.Forecast;
 import gylebook.plan.Guard;
 import gylebook.plan.Plan;
+import gylebook.plan.Planned;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
 import java.util.List;
@@ -72,7 +73,14 @@ public final class WallSheet {
         .append(escaped(plan.recipe().wanted()))
         .append(", on ")
         .append(escaped(plan.rig().name() + invented))
-        .append("</p></header>\n");
+        .append("</p>")
+        .append(begin())
+        .append("</header>\n");
+  }
+
+  private String begin() {
+    String says = Finish.says(new Planned.Feasible(plan), plan.recipe());
+    return says.isEmpty() ? "" : "<p>" + escaped(says) + "</p>";
   }
 
   private void weigh() {

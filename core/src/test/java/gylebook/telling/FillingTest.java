@@ -356,6 +356,20 @@ class FillingTest {
   }
 
   @Test
+  void daysAndHoursAreKeptAsTypedAndAskedBackWhenUnclear() {
+    Recipe bitter = Demo.copperBitter();
+    Recipe dated = filled(bitter, "aim.readyBy", "Sat 5 Dec 2026");
+    assertThat(dated.aim().readyBy()).isEqualTo("Sat 5 Dec 2026");
+    Recipe timed = filled(dated, "aim.doneBy", "Saturday 18.30");
+    assertThat(text(timed))
+        .contains("wanted for Sat 5 Dec 2026; the brew day is to be done by Saturday 18.30.");
+    assertThat(filled(filled(timed, "aim.doneBy", "-"), "aim.readyBy", "none")).isEqualTo(bitter);
+    assertThat(why(bitter, "aim.readyBy", "18:00")).contains("no day", "Saturday 18:00");
+    assertThat(why(bitter, "aim.doneBy", "Saturday")).contains("no hour", "Saturday 18:00");
+    assertThat(why(bitter, "aim.doneBy", "teatime")).contains("'teatime'", "18:00");
+  }
+
+  @Test
   void oldHopsSayWhatIsLeftOfThem() {
     Recipe bitter = Demo.copperBitter();
     assertThat(text(bitter)).contains("taken as fresh; its age: not said.");

@@ -7,6 +7,8 @@ import gylebook.plan.Demo;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
+import gylebook.recipe.Aim;
+import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -27,10 +29,14 @@ class FinishTest {
     return plan.forecast().figure("daySec").orElseThrow().band();
   }
 
+  private static Appointment by(String typed) {
+    return ((Filled.Done<Appointment>) Appointment.readHour(typed)).thing();
+  }
+
   @Test
   void theLongDayBeginsInTimeAndTheMiddleOneLater() {
     LocalTime end = LocalTime.of(18, 0);
-    String says = Finish.says(planned, end);
+    String says = Finish.says(planned, by("18:00"));
 
     LocalTime sure = end.minus(Duration.ofMinutes((long) Math.ceil(day().high() / 60)));
     LocalTime even = end.minus(Duration.ofMinutes((long) Math.ceil(day().middle() / 60)));
@@ -40,18 +46,41 @@ class FinishTest {
 
   @Test
   void anEarlyEndIsBegunTheDayBefore() {
-    assertThat(Finish.says(planned, LocalTime.of(1, 30))).contains("the day before");
-    assertThat(Finish.says(planned, LocalTime.of(23, 0))).doesNotContain("the day before");
+    assertThat(Finish.says(planned, by("1:30"))).contains("the day before");
+    assertThat(Finish.says(planned, by("23:00"))).doesNotContain("the day before");
+    assertThat(Finish.says(planned, by("Monday 01:30"))).contains("begin at Sunday 2");
+    assertThat(Finish.says(planned, by("2028-03-01 1:30"))).contains("begin at 2028-02-29 2");
+  }
+
+  private static Recipe wanting(String readyBy, String doneBy) {
+    Recipe bitter = Demo.copperBitter();
+    Aim aim = bitter.aim();
+    return bitter.withAim(
+        new Aim(
+            aim.lengthL(),
+            aim.into(),
+            aim.strengthPlato(),
+            aim.bitternessMgPerL(),
+            readyBy,
+            doneBy));
   }
 
   @Test
-  void anHourIsReadAsPeopleWriteIt() {
-    assertThat(Finish.hour("18:00")).hasValue(LocalTime.of(18, 0));
-    assertThat(Finish.hour(" 6.30 ")).hasValue(LocalTime.of(6, 30));
-    assertThat(Finish.hour("18h")).hasValue(LocalTime.of(18, 0));
-    assertThat(Finish.hour("7")).hasValue(LocalTime.of(7, 0));
-    for (String wrong : new String[] {"", "noon", "25:00", "12:60", "1:2:3", "-3"}) {
-      assertThat(Finish.hour(wrong)).as(wrong).isEmpty();
-    }
+  void aBeerForADayIsBrewedItsFermentBefore() {
+    // Ten days of ferment; 5 December 2026 is a Saturday by the calendar.
+    assertThat(Finish.says(planned, wanting("2026-12-05", "")))
+        .isEqualTo(
+            "To be ready on 2026-12-05, brew by 2026-11-25, 10 days before: so long is its"
+                + " ferment; what it takes to carbonate comes on top.");
+    assertThat(Finish.says(planned, wanting("Saturday", "Wed 18:00")))
+        .startsWith("To be done by Wednesday 18:00, begin at ")
+        .contains("To be ready on Saturday, brew by Wednesday, 10 days before");
+  }
+
+  @Test
+  void wordsOfAnOlderEditionSayNothing() {
+    assertThat(Finish.says(planned, wanting("the harvest supper", ""))).isEmpty();
+    assertThat(Finish.says(planned, wanting("", "teatime"))).isEmpty();
+    assertThat(Finish.says(planned, wanting("", "Saturday"))).isEmpty();
   }
 }

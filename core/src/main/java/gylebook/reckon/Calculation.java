@@ -2,6 +2,7 @@ package gylebook.reckon;
 
 import gylebook.science.Reckoned;
 import gylebook.science.Source;
+import gylebook.science.Span;
 import gylebook.science.Usually;
 import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
@@ -11,6 +12,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -136,16 +138,54 @@ public final class Calculation {
     Results results = new Results(function, given, units);
     for (Amount amount : results.amounts()) {
       if (!Double.isFinite(amount.value())) {
-        return new Reckoning.Unanswered(
-            name() + " has no answer: " + amount.name() + " comes out as no finite number.");
+        return new Reckoning.Unanswered(tooFar(amount.name(), amounts));
       }
     }
     List<Named> all = new ArrayList<>(numbered);
     all.addAll(results.names());
     List<Amount> held = new ArrayList<>(amounts);
     held.addAll(results.amounts());
-    return new Reckoning.Answer(
-        amounts, results.amounts(), results.remarks(), ranges.cautions(all, held), sources());
+    List<String> cautions = new ArrayList<>(beyond(arguments, units));
+    cautions.addAll(ranges.cautions(all, held));
+    return new Reckoning.Answer(amounts, results.amounts(), results.remarks(), cautions, sources());
+  }
+
+  /// Why a result is no finite number: an input is too far from 1, up or down.
+  private String tooFar(String result, List<Amount> amounts) {
+    String words = name() + " has no answer: " + result + " comes out as no finite number";
+    return amounts.stream()
+        .filter(amount -> amount.value() != 0)
+        .max(Comparator.comparingDouble(amount -> Math.abs(Math.log10(Math.abs(amount.value())))))
+        .map(far -> words + ", for " + far.name() + " is " + far.value() + " " + far.unit())
+        .map(said -> said.strip() + "; what is reckoned must stay below 1.8e308.")
+        .orElse(words + ".");
+  }
+
+  /// What to be careful about in single inputs.
+  private List<String> beyond(Object[] arguments, ReadingUnits units) {
+    Parameter[] parts = function.getParameters();
+    List<String> cautions = new ArrayList<>();
+    for (int i = 0; i < parts.length; i++) {
+      Span span = parts[i].getAnnotation(Span.class);
+      if (span == null || !(arguments[i] instanceof Number given)) {
+        continue;
+      }
+      double value = given.doubleValue();
+      if (!(value >= span.least() && value <= span.most())) {
+        cautions.add(
+            inputs.get(i).words()
+                + " is "
+                + names.get(i).typed(value, units)
+                + ", outside "
+                + names.get(i).typed(span.least(), units)
+                + " to "
+                + names.get(i).typed(span.most(), units)
+                + ": "
+                + span.beyond()
+                + ".");
+      }
+    }
+    return cautions;
   }
 
   /// A number asked for: known, or refused with a sentence.

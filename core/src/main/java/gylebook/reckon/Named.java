@@ -94,13 +94,17 @@ record Named(String javaName, Optional<UnitName> unitName) {
     Optional<Unit> scale =
         unit()
             .filter(own -> own.quantity() == Quantity.GRAVITY || own.quantity() == Quantity.COLOUR)
-            .filter(own -> !own.equals(units.unit(own.quantity())) && !isDifference());
+            .filter(own -> !own.equals(units.unit(own.quantity())) && !isDifference())
+            .filter(own -> !offTheScale(own, value));
     String both = scale.map(own -> own.shown(own.toInside(value)) + " (" + read + ")").orElse(read);
     return new Amount(name, value, symbol(), both);
   }
 
   private String shown(double value, ReadingUnits units) {
-    Optional<Unit> unit = unit().filter(known -> known.quantity() != Quantity.NUMBER);
+    Optional<Unit> unit =
+        unit()
+            .filter(known -> known.quantity() != Quantity.NUMBER)
+            .filter(known -> !offTheScale(known, value));
     if (unit.isPresent() && keepsItsUnit(unit.get())) {
       return unit.get().shown(unit.get().toInside(value));
     }
@@ -119,6 +123,13 @@ record Named(String javaName, Optional<UnitName> unitName) {
       case GRAVITY -> isDifference();
       default -> false;
     };
+  }
+
+  /// Strengths that no scale of gravities knows can only be written as they are.
+  private static boolean offTheScale(Unit unit, double value) {
+    boolean plato = unit.symbol().equals("°P");
+    return unit.quantity() == Quantity.GRAVITY
+        && (plato ? !(value > -100 && value < 500) : !(value > 0.7 && value < 2));
   }
 
   private boolean isDifference() {

@@ -29,10 +29,10 @@ public final class Absorption {
       @Usually(0.04) double moistureFrac,
       @Usually(0.80) double fineDryFrac,
       @Usually(0.95) double conversionFrac) {
-    double x = Require.within("spentMoistureFrac", spentMoistureFrac, 0, 0.95);
-    Require.within("moistureFrac", moistureFrac, 0, 1);
-    Require.within("fineDryFrac", fineDryFrac, 0, 1);
-    Require.within("conversionFrac", conversionFrac, 0, 1);
+    double x = Require.within("spent moisture as a share", spentMoistureFrac, 0, 0.95);
+    Require.within("moisture as a share", moistureFrac, 0, 1);
+    Require.within("fine dry as a share", fineDryFrac, 0, 1);
+    Require.within("conversion as a share", conversionFrac, 0, 1);
     return (1 - moistureFrac) * (1 - conversionFrac * fineDryFrac) * x / (1 - x);
   }
 
@@ -49,8 +49,8 @@ public final class Absorption {
       range = "0 to 60 % extract; refused outside")
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   public static double wortKgPerKg(double heldWaterKgPerKg, double extractFrac) {
-    return Require.notBelow0("heldWaterKgPerKg", heldWaterKgPerKg)
-        / (1 - Require.within("extractFrac", extractFrac, 0, 0.6));
+    return Require.notBelow0("held water in kg/kg", heldWaterKgPerKg)
+        / (1 - Require.within("extract as a share", extractFrac, 0, 0.6));
   }
 
   /// Wort that hops soak up.
@@ -65,8 +65,16 @@ public final class Absorption {
       equation = "V = h m",
       range = "pellets 5 to 10 L/kg, whole cones 10 to 15; 0 to 30 accepted")
   @Source(key = "brewers-practice", trust = Trust.PRACTICE)
-  public static double hopsL(double hopsKg, @Usually(7.5) double heldLPerKg) {
-    return Require.notBelow0("hopsKg", hopsKg) * Require.within("heldLPerKg", heldLPerKg, 0, 30);
+  public static double hopsL(
+      double hopsKg,
+      @Span(
+              least = 5,
+              most = 15,
+              beyond = "pellets hold 5 to 10 L/kg and whole cones 10 to 15, by practice")
+          @Usually(7.5)
+          double heldLPerKg) {
+    return Require.notBelow0("hops in kg", hopsKg)
+        * Require.within("held in L/kg", heldLPerKg, 0, 30);
   }
 
   /// Wort left behind in the break.
@@ -82,8 +90,16 @@ public final class Absorption {
       equation = "V = b m",
       range = "0.2 L per kg malt, 0.4 with finings; 0 to 2 accepted")
   @Source(key = "brewers-practice", trust = Trust.PRACTICE)
-  public static double breakL(double maltKg, @Usually(0.2) double heldLPerKg) {
-    return Require.notBelow0("maltKg", maltKg) * Require.within("heldLPerKg", heldLPerKg, 0, 2);
+  public static double breakL(
+      double maltKg,
+      @Span(
+              least = 0.2,
+              most = 0.4,
+              beyond = "break was found to hold 0.2 to 0.4 L a kilogram of malt")
+          @Usually(0.2)
+          double heldLPerKg) {
+    return Require.notBelow0("malt in kg", maltKg)
+        * Require.within("held in L/kg", heldLPerKg, 0, 2);
   }
 
   /// What stays in the kettle after the boil, by mass, wet.

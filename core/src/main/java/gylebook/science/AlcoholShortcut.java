@@ -39,7 +39,10 @@ public final class AlcoholShortcut {
       equation = "q = 0.22 + 0.001 OE; RE = (q OE + AE)/(1 + q)",
       range = "10 to 18 P, real extract 0.01 to 0.09 P low; use alcohol instead")
   @Source(key = "balling", at = "moving factor", trust = Trust.MEMORY)
-  public static Alcohol.Strength movingShare(double originalPlato, double apparentPlato) {
+  public static Alcohol.Strength movingShare(
+      @Span(least = 10, most = 18, beyond = "the bias was found for these worts only; it goes on")
+          double originalPlato,
+      double apparentPlato) {
     checked(originalPlato, apparentPlato);
     double q = 0.22 + 0.001 * originalPlato;
     return strength(originalPlato, apparentPlato, (q * originalPlato + apparentPlato) / (1 + q));

@@ -44,8 +44,8 @@ public final class Atmosphere {
       range = "-500 to 11000 m, reports of 85 to 110 kPa; refused outside")
   @Source(key = "us-atmosphere-1976", trust = Trust.READ)
   public static double stationKpa(double reportedKpa, double altitudeM) {
-    Require.within("reportedKpa", reportedKpa, 85, 110);
-    Require.within("altitudeM", altitudeM, LEAST_M, MOST_M);
+    Require.within("reported in kPa", reportedKpa, 85, 110);
+    Require.within("altitude in m", altitudeM, LEAST_M, MOST_M);
     double h = EARTH_M * altitudeM / (EARTH_M + altitudeM);
     return reportedKpa * Math.pow(1 - LAPSE_K_PER_M * h / SEA_LEVEL_KELVIN, EXPONENT_NUMBER);
   }
@@ -63,7 +63,7 @@ public final class Atmosphere {
       range = "22.65 to 107.4 kPa; refused outside")
   @Source(key = "us-atmosphere-1976", trust = Trust.READ)
   public static double altitudeM(double pressureKpa) {
-    Require.within("pressureKpa", pressureKpa, 22.65, 107.4);
+    Require.within("pressure in kPa", pressureKpa, 22.65, 107.4);
     double ratio = Math.pow(pressureKpa / SEA_LEVEL_KPA, 1 / EXPONENT_NUMBER);
     double h = SEA_LEVEL_KELVIN / LAPSE_K_PER_M * (1 - ratio);
     return EARTH_M * h / (EARTH_M - h);

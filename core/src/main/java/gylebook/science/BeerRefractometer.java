@@ -48,8 +48,18 @@ public final class BeerRefractometer {
   public static Meaning meaning(
       double originalPlato,
       double readingPlato,
-      @Usually(1.04) double wortRatio,
-      @Usually(0.42) double alcoholRatio) {
+      @Span(
+              least = 1,
+              most = 1.06,
+              beyond = "instruments read wort 1.00 to 1.06 times its strength")
+          @Usually(1.04)
+          double wortRatio,
+      @Span(
+              least = 0.39,
+              most = 0.45,
+              beyond = "alcohol bends light as 0.39 to 0.45 of its share of sugar")
+          @Usually(0.42)
+          double alcoholRatio) {
     Require.within("original extract in P", originalPlato, 0.1, 40);
     Require.within("Brix over Plato of the wort", wortRatio, 0.9, 1.2);
     Require.within("Brix per per cent of alcohol", alcoholRatio, 0.2, 0.6);

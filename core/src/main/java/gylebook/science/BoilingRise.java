@@ -26,8 +26,8 @@ public final class BoilingRise {
   @Source(key = "starzak-peacock-1997", trust = Trust.MEMORY)
   @Source(key = "iapws-if97", at = "equation 31", trust = Trust.READ)
   public static double riseK(double extractFrac, @Usually(101.325) double pressureKpa) {
-    Require.within("extractFrac", extractFrac, 0, 0.6);
-    Require.within("pressureKpa", pressureKpa, 5, 1000);
+    Require.within("extract as a share", extractFrac, 0, 0.6);
+    Require.within("pressure in kPa", pressureKpa, 5, 1000);
     double sugar = extractFrac / SUCROSE_G_PER_MOL;
     double x = sugar / (sugar + (1 - extractFrac) / WATER_G_PER_MOL);
     double waterC = Saturation.boilingC(pressureKpa);
@@ -69,9 +69,15 @@ public final class BoilingRise {
       says = "How much the sugar of a wort raises its boiling point, as an ideal solution.",
       equation = "dT = 0.513 m",
       range = "0 to 20 P; a few per cent low above 10 P")
-  public static double idealRiseK(double extractFrac, @Usually(342.3) double molarGPerMol) {
-    Require.within("extractFrac", extractFrac, 0, 0.6);
-    Require.above0("molarGPerMol", molarGPerMol);
+  public static double idealRiseK(
+      @Span(
+              least = 0,
+              most = 0.2,
+              beyond = "the ideal law falls more and more short of the measured rise")
+          double extractFrac,
+      @Usually(342.3) double molarGPerMol) {
+    Require.within("extract as a share", extractFrac, 0, 0.6);
+    Require.above0("molar mass in g/mol", molarGPerMol);
     double molality = 1000 * extractFrac / molarGPerMol / (1 - extractFrac);
     return 0.513 * molality;
   }
@@ -91,7 +97,8 @@ public final class BoilingRise {
   @Source(key = "iapws-if97", at = "equation 31", trust = Trust.READ)
   public static double depthRiseK(
       double depthM, double extractFrac, @Usually(101.325) double pressureKpa) {
-    Require.within("depthM", depthM, 0, 5);
+    Require.within("depth in m", depthM, 0, 5);
+    Require.within("pressure in kPa", pressureKpa, 5, 900);
     double densityKgPerM3 = WortDensity.wortKgPerL(extractFrac, 100) * Air.L_PER_M3;
     double headKpa = densityKgPerM3 * GRAVITY_M_PER_SEC2 * depthM / PA_PER_KPA;
     return wortC(extractFrac, pressureKpa + headKpa) - wortC(extractFrac, pressureKpa);

@@ -54,7 +54,9 @@ public final class Brandam2003 {
       says = "Relative activity of beta-amylase in the mash, by a refit of an older study.",
       equation = "0.04756 T - 13.403 below 336 K, 128.755 - 0.37548 T above",
       range = "40 to 70 C; cut off at 0; not verified")
-  public static double betaActivityRatio(double mashC) {
+  public static double betaActivityRatio(
+      @Span(least = 40, most = 70, beyond = "the refitted lines have no points there")
+          double mashC) {
     Require.within("mash temperature in C", mashC, 30, 110);
     double t = Arrhenius.absoluteKelvin(mashC);
     double line =
@@ -69,7 +71,9 @@ public final class Brandam2003 {
       says = "How fast alpha-amylase dies in the mash, by remembered constants.",
       equation = "6.9e30 exp(-224200/(R T)) per second",
       range = "about 50 to 76 C; from memory, not verified")
-  public static double alphaDenaturationPerSec(double mashC) {
+  public static double alphaDenaturationPerSec(
+      @Span(least = 50, most = 76, beyond = "the remembered law goes on without points")
+          double mashC) {
     return rememberedPerSec(6.9e30, 224_200, mashC);
   }
 
@@ -80,7 +84,9 @@ public final class Brandam2003 {
       says = "How fast beta-amylase dies in the mash, by remembered constants.",
       equation = "7.6e60 exp(-410700/(R T)) per second",
       range = "about 50 to 76 C; from memory, not verified")
-  public static double betaDenaturationPerSec(double mashC) {
+  public static double betaDenaturationPerSec(
+      @Span(least = 50, most = 76, beyond = "the remembered law goes on without points")
+          double mashC) {
     return rememberedPerSec(7.6e60, 410_700, mashC);
   }
 
@@ -91,7 +97,12 @@ public final class Brandam2003 {
       says = "How fast starch gelatinises below 60 C, by remembered constants.",
       equation = "5.7e31 exp(-220600/(R T)) per second",
       range = "below 60 C; from memory, not verified; does not meet the other branch")
-  public static double gelatinisationBelow60PerSec(double mashC) {
+  public static double gelatinisationBelow60PerSec(
+      @Span(
+              least = 30,
+              most = 60,
+              beyond = "this branch is for below 60 C and does not meet the other")
+          double mashC) {
     return rememberedPerSec(5.7e31, 220_600, mashC);
   }
 
@@ -102,7 +113,12 @@ public final class Brandam2003 {
       says = "How fast starch gelatinises above 60 C, by remembered constants.",
       equation = "3.1e14 exp(-108300/(R T)) per second",
       range = "above 60 C; from memory, not verified; does not meet the other branch")
-  public static double gelatinisationAbove60PerSec(double mashC) {
+  public static double gelatinisationAbove60PerSec(
+      @Span(
+              least = 60,
+              most = 110,
+              beyond = "this branch is for above 60 C and does not meet the other")
+          double mashC) {
     return rememberedPerSec(3.1e14, 108_300, mashC);
   }
 
@@ -115,7 +131,10 @@ public final class Brandam2003 {
       says = "How much alpha-amylase a rest leaves, by remembered constants.",
       equation = "exp(-k t)",
       range = "about 50 to 76 C; from memory, not verified")
-  public static double alphaLeftFrac(double mashC, @Usually(60) double heldMin) {
+  public static double alphaLeftFrac(
+      @Span(least = 50, most = 76, beyond = "the remembered law goes on without points")
+          double mashC,
+      @Usually(60) double heldMin) {
     double heldSec = Require.notBelow0("rest in min", heldMin) * Minutes.SEC_PER_MIN;
     return Math.exp(-alphaDenaturationPerSec(mashC) * heldSec);
   }

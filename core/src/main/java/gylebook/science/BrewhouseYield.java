@@ -26,9 +26,9 @@ public final class BrewhouseYield {
   public static Yields yields(
       double conversionFrac, double lauterFrac, @Usually(1) double transferFrac) {
     double mash =
-        Require.within("conversionFrac", conversionFrac, 0, 1)
-            * Require.within("lauterFrac", lauterFrac, 0, 1);
-    return new Yields(mash, mash * Require.within("transferFrac", transferFrac, 0, 1));
+        Require.within("conversion as a share", conversionFrac, 0, 1)
+            * Require.within("lauter as a share", lauterFrac, 0, 1);
+    return new Yields(mash, mash * Require.within("transfer as a share", transferFrac, 0, 1));
   }
 
   /// Brewhouse yield from what lies in the fermenter.
@@ -44,7 +44,14 @@ public final class BrewhouseYield {
       range = "SG 1.000 to 1.083; carried on to 1.15; refused outside")
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   @Source(key = "asbc-tables", trust = Trust.READ)
-  public static double measuredFrac(double wortL, double gravitySg, double potentialKg) {
-    return ExtractMass.extractKg(wortL, gravitySg) / Require.above0("potentialKg", potentialKg);
+  public static double measuredFrac(
+      double wortL,
+      @Span(
+              least = 1,
+              most = 1.083,
+              beyond = "the table of the scale ends there; its cubic goes on")
+          double gravitySg,
+      double potentialKg) {
+    return ExtractMass.extractKg(wortL, gravitySg) / Require.above0("potential in kg", potentialKg);
   }
 }

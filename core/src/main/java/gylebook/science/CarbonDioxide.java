@@ -84,7 +84,13 @@ public final class CarbonDioxide {
       equation = "H = 3.35e-4 exp(2350 (1/T - 1/298.15)) mol/(m3 Pa); c = H M p",
       range = "15 to 40 C; 7 % short at 5 C, 10 % at 0 C; refused outside 0 to 40 C")
   @Source(key = "sander2023", at = "carbon dioxide", trust = Trust.READ)
-  public static double compiledGPerL(double waterC, @Usually(101.325) double gasKpa) {
+  public static double compiledGPerL(
+      @Span(
+              least = 15,
+              most = 40,
+              beyond = "it falls short of the measured solubility, 7 % at 5 C and 10 % at 0 C")
+          double waterC,
+      @Usually(101.325) double gasKpa) {
     Require.within("water temperature in C", waterC, 0, 40);
     Require.notBelow0("pressure of the gas in kPa", gasKpa);
     double warmth = 1 / (waterC + ZERO_KELVIN) - 1 / SANDER_KELVIN;

@@ -36,7 +36,7 @@ public final class Carbonation {
       name = "carbonation",
       says = "The volumes of carbon dioxide that beer takes up in the end under a pressure.",
       equation = "V = p (0.01821 + 0.090115 exp(-(t_F - 32)/43.11)) - 0.003342, p abs. psi",
-      range = "0 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   public static double heldVol(double beerC, double gaugeKpa, @Usually(101.325) double airKpa) {
     Require.notBelow0("gauge pressure in kPa", gaugeKpa);
@@ -55,7 +55,7 @@ public final class Carbonation {
       name = "carbonation-pressure",
       says = "The gauge pressure that brings beer to a carbonation.",
       equation = "p = (V + 0.003342)/(0.01821 + 0.090115 exp(-(t_F - 32)/43.11)) - p_air",
-      range = "0 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   public static double gaugeKpa(
       double beerC, @Usually(2.5) double wantedVol, @Usually(101.325) double airKpa) {
@@ -76,7 +76,7 @@ public final class Carbonation {
       name = "carbonation-pressures-compared",
       says = "What three sources set for the same carbonation: how sure the gauge pressure is.",
       equation = "the chart; c/(10 exp(-10.73797 + 2617.25/T)); the same by 2.4 g/(L bar) at 6 C",
-      range = "0 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   @Source(key = "measured-lager-gas", trust = Trust.SECOND_HAND)

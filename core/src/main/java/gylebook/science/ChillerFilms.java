@@ -80,9 +80,11 @@ public final class ChillerFilms {
   @Source(key = "measured-exchanger", at = "four trials", trust = Trust.READ)
   public static Chiller.Outlets outlets(
       double wortKgPerSec,
-      double wortC,
+      @Span(least = 0, most = 100, beyond = "the properties of water that warm the films end there")
+          double wortC,
       double waterKgPerSec,
-      double waterC,
+      @Span(least = 0, most = 100, beyond = "the properties of water that warm the films end there")
+          double waterC,
       double hotKPerW,
       double coldKPerW,
       @Usually(4000) double wortJPerKgK) {

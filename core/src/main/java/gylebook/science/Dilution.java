@@ -48,13 +48,13 @@ public final class Dilution {
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
   public static double waterKg(double wortL, double extractPlato, double wantedPlato) {
-    Require.within("wantedPlato", wantedPlato, 0.1, 70);
+    Require.within("wanted in P", wantedPlato, 0.1, 70);
     return massKg(wortL, extractPlato) * (extractPlato / wantedPlato - 1);
   }
 
   private static double massKg(double wortL, double extractPlato) {
-    Require.notBelow0("wortL", wortL);
-    Require.within("extractPlato", extractPlato, 0, 70);
+    Require.notBelow0("wort in L", wortL);
+    Require.within("extract in P", extractPlato, 0, 70);
     return wortL * WortDensity.wortKgPerL(extractPlato / PERCENT_NUMBER, SCALE_C);
   }
 }

@@ -20,7 +20,14 @@ public final class Drain {
   @Source(key = "plumbing-codes", trust = Trust.MEMORY)
   @Source(key = "energy-balance", at = "mixing", trust = Trust.COMPUTED)
   public static double coldRatio(
-      double hotC, @Usually(60) double limitC, @Usually(15) double coldC) {
+      double hotC,
+      @Span(
+              least = 49,
+              most = 66,
+              beyond = "no local rule that was found asks for that; look up your own")
+          @Usually(60)
+          double limitC,
+      @Usually(15) double coldC) {
     Require.within("hot water in C", hotC, 0, 110);
     Require.within("limit in C", limitC, 20, 100);
     Require.within("cold water in C", coldC, 0, 60);

@@ -89,7 +89,14 @@ public final class DraughtLine {
       range = "F 1 for a rule of thumb, 1.7 (1.0 to 1.9) on a smooth hose's gradient")
   @Source(key = "draught-manual", at = "resistance", trust = Trust.READ)
   public static double dropKpa(
-      double lineM, @Usually(40.7) double gradientKpaPerM, @Usually(1) double hoseFactor) {
+      double lineM,
+      @Usually(40.7) double gradientKpaPerM,
+      @Span(
+              least = 1,
+              most = 1.9,
+              beyond = "hoses were found to take 1.0 to 1.9 times a smooth pipe")
+          @Usually(1)
+          double hoseFactor) {
     Require.notBelow0("length of the line in m", lineM);
     Require.notBelow0("gradient in kPa/m", gradientKpaPerM);
     Require.within("factor of the hose", hoseFactor, 0.5, 3);
@@ -114,7 +121,12 @@ public final class DraughtLine {
       @Usually(0.5) double riseM,
       @Usually(0) double tapKpa,
       @Usually(40.7) double gradientKpaPerM,
-      @Usually(1.7) double hoseFactor,
+      @Span(
+              least = 1,
+              most = 1.9,
+              beyond = "hoses were found to take 1.0 to 1.9 times a smooth pipe")
+          @Usually(1.7)
+          double hoseFactor,
       @Usually(1.010) double beerKgPerL) {
     Require.within("factor of the hose", hoseFactor, 0.5, 3);
     double left = leftKpa(kegKpa, riseM, tapKpa, beerKgPerL);

@@ -46,7 +46,10 @@ public final class DryHop {
       equation = "solids = dose/3; alpha 0.23 to 0.48, oil 0.49 to 0.67 of what was there",
       range = "measured for a day at 13 C and 3.9 g/L; not all of it reaches the glass")
   @Source(key = "hauser2019", at = "abstract", trust = Trust.READ)
-  public static Extracted extracted(double doseGPerL, @Usually(0.10) double alphaFrac) {
+  public static Extracted extracted(
+      @Span(least = 0, most = 20, beyond = "it was measured at 3.9 g/L; it goes on in proportion")
+          double doseGPerL,
+      @Usually(0.10) double alphaFrac) {
     Require.within("dose in g/L", doseGPerL, 0, 100);
     double alpha = doseGPerL * G_PER_KG * Require.within("alpha as a share", alphaFrac, 0, 0.3);
     return new Extracted(doseGPerL / 3, 0.23 * alpha, 0.48 * alpha, 0.49, 0.67);
@@ -65,7 +68,11 @@ public final class DryHop {
       equation = "loss = dose x absorbed",
       range = "loose pellets, 5 to 10 L/kg; less when bagged or chilled first")
   @Source(key = "dry-hop-trial2019", trust = Trust.SECOND_HAND)
-  public static double lossFrac(double doseGPerL, @Usually(7.5) double absorbedLPerKg) {
+  public static double lossFrac(
+      double doseGPerL,
+      @Span(least = 5, most = 10, beyond = "loose pellets were found to keep 5 to 10 L/kg")
+          @Usually(7.5)
+          double absorbedLPerKg) {
     Require.within("dose in g/L", doseGPerL, 0, 100);
     Require.within("beer absorbed in L/kg", absorbedLPerKg, 0, 20);
     double lost = doseGPerL / G_PER_KG * absorbedLPerKg;

@@ -96,7 +96,11 @@ public final class Evaporation {
       equation = "m = 0.1 AF (p_w - p_room), lb/(h ft2), inHg",
       range = "made for pools near 30 C; an extrapolation at mash temperature")
   public static double poolKgPerM2Sec(
-      double waterC,
+      @Span(
+              least = 15,
+              most = 45,
+              beyond = "it was made for pools; at mash temperature it is an extrapolation")
+          double waterC,
       @Usually(20) double roomC,
       @Usually(0.5) double humidityFrac,
       @Usually(1) double activityFactor) {
@@ -122,7 +126,9 @@ public final class Evaporation {
       says = "How much heat does evaporating a kilogram of water take?",
       equation = "h = 2501.0 - 2.277 T - 0.00168 T^2 in kJ/kg",
       range = "20 to 100 C within 2 kJ/kg; refused outside 0 to 130 C")
-  public static double latentJPerKg(double waterC) {
+  public static double latentJPerKg(
+      @Span(least = 20, most = 100, beyond = "the fit was held against steam tables there only")
+          double waterC) {
     Require.within("water temperature", waterC, 0, 130);
     return 1000 * (2501.0 - 2.277 * waterC - 0.00168 * waterC * waterC);
   }

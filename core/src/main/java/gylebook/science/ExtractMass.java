@@ -29,9 +29,15 @@ public final class ExtractMass {
       range = "SG 1.000 to 1.083; carried on to 1.15; refused outside")
   @Source(key = "asbc-tables", trust = Trust.READ)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
-  public static double extractKg(double wortL, double gravitySg) {
+  public static double extractKg(
+      double wortL,
+      @Span(
+              least = 1,
+              most = 1.083,
+              beyond = "the table of the scale ends there; its cubic goes on")
+          double gravitySg) {
     double w = PlatoScale.extractPlato(gravitySg) / PERCENT_NUMBER;
-    return Require.notBelow0("wortL", wortL) * WortDensity.wortKgPerL(w, SCALE_C) * w;
+    return Require.notBelow0("wort in L", wortL) * WortDensity.wortKgPerL(w, SCALE_C) * w;
   }
 
   /// Gravity points that extract gives wort of a strength.
@@ -49,7 +55,7 @@ public final class ExtractMass {
   @Source(key = "asbc-tables", trust = Trust.READ)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
   public static Points points(@Usually(12) double extractPlato) {
-    Require.within("extractPlato", extractPlato, 0.1, 34);
+    Require.within("extract in P", extractPlato, 0.1, 34);
     double w = extractPlato / PERCENT_NUMBER;
     double extractKgPerL = WortDensity.wortKgPerL(w, SCALE_C) * w;
     double points = 1000 * (PlatoScale.gravitySg(extractPlato) - 1) / extractKgPerL;

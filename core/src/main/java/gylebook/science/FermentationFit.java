@@ -74,7 +74,12 @@ public final class FermentationFit {
   @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
   public static Fitted fitted(
       double originalPlato,
-      @Usually(20) double fermentC,
+      @Span(
+              least = 8,
+              most = 26,
+              beyond = "no fermentation that the priors rest on was so cold or so warm")
+          @Usually(20)
+          double fermentC,
       String readings,
       @Usually(0.3) double doubtPlato) {
     double clock = FermentationCurve.ratePerHr(fermentC, 1, FermentationCurve.Q10_FACTOR);

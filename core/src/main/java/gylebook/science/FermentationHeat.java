@@ -27,7 +27,11 @@ public final class FermentationHeat {
       range = "q 0.60 MJ/kg, give or take 0.05; real extract, 0.805 of the apparent drop")
   @Source(key = "williams1982", at = "abstract", trust = Trust.MEMORY)
   public static double heatJ(
-      double wortKg, double realDropPlato, @Usually(HEAT_J_PER_KG) double heatJPerKg) {
+      double wortKg,
+      double realDropPlato,
+      @Span(least = 550e3, most = 650e3, beyond = "0.55 to 0.65 MJ a kilogram were found")
+          @Usually(HEAT_J_PER_KG)
+          double heatJPerKg) {
     Require.notBelow0("wort in kg", wortKg);
     Require.within("drop of real extract in P", realDropPlato, 0, 40);
     Require.within("heat in J/kg", heatJPerKg, 0.3e6, 1.5e6);

@@ -49,7 +49,12 @@ public final class FermentationState {
       double earlierPlato,
       double laterPlato,
       @Usually(48) double betweenHr,
-      @Usually(20) double fermentC) {
+      @Span(
+              least = 8,
+              most = 26,
+              beyond = "no fermentation that the priors rest on was so cold or so warm")
+          @Usually(20)
+          double fermentC) {
     Require.within("original extract in P", originalPlato, 0.1, 40);
     double fermentable = Require.above0("original above the end in P", originalPlato - endPlato);
     Require.within("earlier reading in P", earlierPlato, -5, originalPlato);

@@ -23,10 +23,10 @@ public final class FirstWort {
       @Usually(0.04) double moistureFrac,
       @Usually(0.80) double fineDryFrac,
       @Usually(1) double conversionFrac) {
-    Require.within("thicknessKgPerKg", thicknessKgPerKg, 0.5, 50);
+    Require.within("thickness in kg/kg", thicknessKgPerKg, 0.5, 50);
     double dissolved =
         PotentialExtract.extractKg(1, moistureFrac, fineDryFrac)
-            * Require.within("conversionFrac", conversionFrac, 0, 1);
+            * Require.within("conversion as a share", conversionFrac, 0, 1);
     return PERCENT_NUMBER * dissolved / (thicknessKgPerKg + moistureFrac + dissolved);
   }
 
@@ -48,8 +48,8 @@ public final class FirstWort {
       double thicknessKgPerKg,
       @Usually(0.04) double moistureFrac,
       @Usually(0.80) double fineDryFrac) {
-    double p = Require.within("firstWortPlato", firstWortPlato, 0, 60);
-    Require.within("thicknessKgPerKg", thicknessKgPerKg, 0.5, 50);
+    double p = Require.within("first wort in P", firstWortPlato, 0, 60);
+    Require.within("thickness in kg/kg", thicknessKgPerKg, 0.5, 50);
     double potential = PotentialExtract.extractKg(1, moistureFrac, fineDryFrac);
     return p
         * (thicknessKgPerKg + moistureFrac)

@@ -69,7 +69,10 @@ public final class FoodEnergy {
   @Source(key = "oxford-companion-2012", at = "calories", trust = Trust.READ)
   @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
   public static Energy fromGravities(
-      double originalPlato, double apparentPlato, @Usually(355) double glassMl) {
+      @Span(least = 9, most = 20, beyond = "there is no measured beer to judge the alcohol by")
+          double originalPlato,
+      double apparentPlato,
+      @Usually(355) double glassMl) {
     Alcohol.Strength beer = Alcohol.fromExtracts(originalPlato, apparentPlato);
     double gravity = ExtractScale.sgFromPlato(apparentPlato);
     return energy(beer.byMassFrac(), beer.realExtractPlato(), gravity, USUAL_ASH_FRAC, glassMl);

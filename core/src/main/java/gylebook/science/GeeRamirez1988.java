@@ -45,7 +45,8 @@ public final class GeeRamirez1988 {
       range = "8 to 20 C, refused outside 5 to 20 C; one lager strain, no lag; no forecast")
   @Source(key = "ramirez2007", trust = Trust.SECOND_HAND)
   public static Tank tank(
-      @Usually(12) double fermentC,
+      @Span(least = 8, most = 20, beyond = "the lager model was fitted there only") @Usually(12)
+          double fermentC,
       double heldHr,
       @Usually(100) double glucoseMolPerM3,
       @Usually(220) double maltoseMolPerM3,
@@ -72,7 +73,8 @@ public final class GeeRamirez1988 {
       range = "8 to 20 C, refused outside 5 to 20 C; one lager strain, no lag; no forecast")
   @Source(key = "ramirez2007", trust = Trust.SECOND_HAND)
   public static double timeHr(
-      @Usually(12) double fermentC,
+      @Span(least = 8, most = 20, beyond = "the lager model was fitted there only") @Usually(12)
+          double fermentC,
       @Usually(0.05) double alcoholFrac,
       @Usually(100) double glucoseMolPerM3,
       @Usually(220) double maltoseMolPerM3,

@@ -32,7 +32,13 @@ public final class HopStorage {
       says = "The share of alpha and beta acid lost, from the hop storage index.",
       equation = "lost = slope log10(HSI/0.25)",
       range = "HSI 0.25 to about 1; 0 below 0.25")
-  public static double lostFrac(double indexRatio, @Usually(1.10) double slopeRatio) {
+  public static double lostFrac(
+      @Span(
+              least = 0.25,
+              most = 1,
+              beyond = "the measured hops lay between a fresh index of 0.25 and about 1")
+          double indexRatio,
+      @Usually(1.10) double slopeRatio) {
     Require.within("hop storage index", indexRatio, 0.1, 5);
     Require.within("slope as a share per decade", slopeRatio, 0.5, 2);
     double lost = slopeRatio * Math.log10(indexRatio / FRESH_RATIO);

@@ -73,7 +73,12 @@ public final class HopUtilisation {
       double alphaFrac,
       double wortL,
       @Usually(60) double heldMin,
-      @Usually(100) double wortC,
+      @Span(
+              least = 90,
+              most = 130,
+              beyond = "the rates were measured there only; a cooler stand is extrapolated")
+          @Usually(100)
+          double wortC,
       @Usually(0.10) double kettleLossFrac,
       @Usually(0.25) double fermentationLossFrac) {
     Require.notBelow0("hops in g", hopG);
@@ -96,7 +101,12 @@ public final class HopUtilisation {
       equation = "(1 - kettle loss)(1 - fermentation loss)",
       range = "kettle loss 0.05 to 0.15, fermentation loss 0.20 to 0.34")
   public static double kettleToGlassFrac(
-      @Usually(0.10) double kettleLossFrac, @Usually(0.25) double fermentationLossFrac) {
+      @Span(least = 0.05, most = 0.15, beyond = "kettle and trub were found to keep 0.05 to 0.15")
+          @Usually(0.10)
+          double kettleLossFrac,
+      @Span(least = 0.2, most = 0.34, beyond = "fermentations were found to lose 0.20 to 0.34")
+          @Usually(0.25)
+          double fermentationLossFrac) {
     Require.within("kettle loss as a share", kettleLossFrac, 0, 1);
     Require.within("fermentation loss as a share", fermentationLossFrac, 0, 1);
     return (1 - kettleLossFrac) * (1 - fermentationLossFrac);

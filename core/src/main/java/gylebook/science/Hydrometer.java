@@ -35,10 +35,14 @@ public final class Hydrometer {
   @Source(key = "glass-and-steel", trust = Trust.MEMORY)
   public static Corrected corrected(
       double indicatedSg,
-      double sampleC,
+      @Span(
+              least = 0,
+              most = 60,
+              beyond = "above 60 C the sample cools while it is read, which is a larger error")
+          double sampleC,
       @Usually(SCALE_C) double calibratedC,
       @Usually(GLASS_PER_K) double glassPerK) {
-    Require.above0("indicatedSg", indicatedSg);
+    Require.above0("indicated as a gravity", indicatedSg);
     double shownKgPerL = indicatedSg * WaterDensity.waterKgPerL(calibratedC);
     double w = strengthFrac(shownKgPerL, sampleC, calibratedC, glassPerK);
     double trueKgPerL = WortDensity.wortKgPerL(w, SCALE_C);
@@ -63,10 +67,14 @@ public final class Hydrometer {
   @Source(key = "glass-and-steel", trust = Trust.MEMORY)
   public static double correctionPlato(
       double readingPlato,
-      double sampleC,
+      @Span(
+              least = 0,
+              most = 60,
+              beyond = "above 60 C the sample cools while it is read, which is a larger error")
+          double sampleC,
       @Usually(SCALE_C) double calibratedC,
       @Usually(GLASS_PER_K) double glassPerK) {
-    double w = Require.within("readingPlato", readingPlato, 0, 60) / PERCENT_NUMBER;
+    double w = Require.within("reading in P", readingPlato, 0, 60) / PERCENT_NUMBER;
     double shownKgPerL = WortDensity.wortKgPerL(w, calibratedC);
     return PERCENT_NUMBER * (strengthFrac(shownKgPerL, sampleC, calibratedC, glassPerK) - w);
   }
@@ -87,7 +95,11 @@ public final class Hydrometer {
   @Source(key = "glass-and-steel", trust = Trust.MEMORY)
   public static double indicatedSg(
       double extractFrac,
-      double sampleC,
+      @Span(
+              least = 0,
+              most = 60,
+              beyond = "above 60 C the sample cools while it is read, which is a larger error")
+          double sampleC,
       @Usually(SCALE_C) double calibratedC,
       @Usually(GLASS_PER_K) double glassPerK) {
     double growth = growthRatio(sampleC, calibratedC, glassPerK);
@@ -103,9 +115,9 @@ public final class Hydrometer {
   }
 
   private static double growthRatio(double sampleC, double calibratedC, double glassPerK) {
-    Require.within("sampleC", sampleC, 0, 100);
-    Require.within("calibratedC", calibratedC, 0, 40);
-    Require.within("glassPerK", glassPerK, 0, 1e-3);
+    Require.within("sample in C", sampleC, 0, 100);
+    Require.within("calibrated in C", calibratedC, 0, 40);
+    Require.within("glass per K", glassPerK, 0, 1e-3);
     return 1 + glassPerK * (sampleC - calibratedC);
   }
 }

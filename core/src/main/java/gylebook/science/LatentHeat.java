@@ -17,7 +17,7 @@ public final class LatentHeat {
       range = "0 to 200 C; refused outside")
   @Source(key = "iapws-if97", at = "tables 2, 10 and 11", trust = Trust.SECOND_HAND)
   public static double latentJPerKg(double waterC) {
-    Require.within("waterC", waterC, 0, 200);
+    Require.within("water in C", waterC, 0, 200);
     return evaporationJPerKg(waterC, Saturation.saturationKpa(waterC));
   }
 
@@ -34,7 +34,7 @@ public final class LatentHeat {
       range = "0.6113 to 1550 kPa; refused outside")
   @Source(key = "iapws-if97", at = "tables 2, 10 and 11", trust = Trust.SECOND_HAND)
   public static double boilJPerKg(@Usually(101.325) double pressureKpa) {
-    Require.within("pressureKpa", pressureKpa, 0.6113, 1550);
+    Require.within("pressure in kPa", pressureKpa, 0.6113, 1550);
     return evaporationJPerKg(Saturation.boilingC(pressureKpa), pressureKpa);
   }
 

@@ -37,12 +37,12 @@ public final class Lauter {
       @Usually(0.04) double moistureFrac,
       @Usually(0.80) double fineDryFrac,
       @Usually(1) double conversionFrac) {
-    Require.above0("maltKg", maltKg);
+    Require.above0("malt in kg", maltKg);
     double extract =
         PotentialExtract.extractKg(maltKg, moistureFrac, fineDryFrac)
-            * Require.within("conversionFrac", conversionFrac, 0, 1);
-    double total = Require.above0("liquorKg", liquorKg) + maltKg * moistureFrac + extract;
-    double held = maltKg * Require.notBelow0("heldKgPerKg", heldKgPerKg);
+            * Require.within("conversion as a share", conversionFrac, 0, 1);
+    double total = Require.above0("liquor in kg", liquorKg) + maltKg * moistureFrac + extract;
+    double held = maltKg * Require.notBelow0("held in kg/kg", heldKgPerKg);
     double lauter = rinsedFrac(total, held, rinseKg, 1, 1);
     double first = PERCENT_NUMBER * extract / total;
     double second = held > 0 ? first * held / (held + rinseKg) : 0;
@@ -68,10 +68,10 @@ public final class Lauter {
       double batchKg,
       @Usually(1) double batchCount,
       @Usually(1) double mixingFrac) {
-    Require.above0("wortKg", wortKg);
-    Require.within("heldKg", heldKg, 0, wortKg);
-    Require.notBelow0("batchKg", batchKg);
-    Require.within("batchCount", batchCount, 0, 50);
+    Require.above0("wort in kg", wortKg);
+    Require.within("held in kg", heldKg, 0, wortKg);
+    Require.notBelow0("batch in kg", batchKg);
+    Require.within("batch", batchCount, 0, 50);
     if (batchCount != Math.rint(batchCount)) {
       throw new IllegalArgumentException(
           "batchCount is " + batchCount + "; it must be a whole number.");
@@ -79,7 +79,7 @@ public final class Lauter {
     if (heldKg == 0) {
       return 1;
     }
-    double mixed = Require.within("mixingFrac", mixingFrac, 0, 1) * batchKg;
+    double mixed = Require.within("mixing as a share", mixingFrac, 0, 1) * batchKg;
     return 1 - heldKg / wortKg * Math.pow(heldKg / (heldKg + mixed), batchCount);
   }
 }

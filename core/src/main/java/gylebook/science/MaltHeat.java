@@ -26,7 +26,10 @@ public final class MaltHeat {
       equation = "c = 4184 (0.38 + 0.5 M)",
       range = "0 to 8 % moisture; carried on to 20 %; refused outside")
   @Source(key = "pauls-whites-1984", at = "specific heat of malt", trust = Trust.SECOND_HAND)
-  public static double maltJPerKgK(@Usually(0.04) double moistureFrac) {
+  public static double maltJPerKgK(
+      @Span(least = 0, most = 0.08, beyond = "the table ends at 8 %; its line goes on")
+          @Usually(0.04)
+          double moistureFrac) {
     return WATER_J_PER_KG_K * relativeRatio(moistureFrac);
   }
 
@@ -42,8 +45,11 @@ public final class MaltHeat {
       equation = "s = 0.38 + 0.5 M",
       range = "0 to 8 % moisture; carried on to 20 %; refused outside")
   @Source(key = "pauls-whites-1984", at = "specific heat of malt", trust = Trust.SECOND_HAND)
-  public static double relativeRatio(@Usually(0.04) double moistureFrac) {
-    return 0.38 + 0.5 * Require.within("moistureFrac", moistureFrac, 0, 0.2);
+  public static double relativeRatio(
+      @Span(least = 0, most = 0.08, beyond = "the table ends at 8 %; its line goes on")
+          @Usually(0.04)
+          double moistureFrac) {
+    return 0.38 + 0.5 * Require.within("moisture as a share", moistureFrac, 0, 0.2);
   }
 
   /// Heat that malt gives off when it is wetted (slaking heat).
@@ -59,8 +65,14 @@ public final class MaltHeat {
       equation = "q = rise (2.68 x 4184 + c)",
       range = "0 to 8 % moisture; assumed to fall on to 20 %; refused outside")
   @Source(key = "pauls-whites-1984", at = "slaking heat", trust = Trust.SECOND_HAND)
-  public static double wettingJPerKg(@Usually(0.04) double moistureFrac) {
-    Require.within("moistureFrac", moistureFrac, 0, 0.2);
+  public static double wettingJPerKg(
+      @Span(
+              least = 0,
+              most = 0.08,
+              beyond = "the table ends at 8 %; from there it is assumed to fall on")
+          @Usually(0.04)
+          double moistureFrac) {
+    Require.within("moisture as a share", moistureFrac, 0, 0.2);
     double inTable = Math.min(moistureFrac, LAST_FRAC);
     double tableJPerKg =
         tableRiseK(inTable) * (TABLE_KG_PER_KG * WATER_J_PER_KG_K + maltJPerKgK(inTable));
@@ -82,8 +94,13 @@ public final class MaltHeat {
   @Source(key = "pauls-whites-1984", at = "slaking heat", trust = Trust.SECOND_HAND)
   @Source(key = "energy-balance", trust = Trust.COMPUTED)
   public static double wettingRiseK(
-      double moistureFrac, @Usually(TABLE_KG_PER_KG) double thicknessKgPerKg) {
-    Require.within("thicknessKgPerKg", thicknessKgPerKg, 1, 20);
+      @Span(
+              least = 0,
+              most = 0.08,
+              beyond = "the table ends at 8 %; from there it is assumed to fall on")
+          double moistureFrac,
+      @Usually(TABLE_KG_PER_KG) double thicknessKgPerKg) {
+    Require.within("thickness in kg/kg", thicknessKgPerKg, 1, 20);
     return wettingJPerKg(moistureFrac)
         / (thicknessKgPerKg * WATER_J_PER_KG_K + maltJPerKgK(moistureFrac));
   }

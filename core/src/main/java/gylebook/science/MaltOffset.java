@@ -10,13 +10,13 @@ public final class MaltOffset {
 
   /// The offset after one more test.
   ///
-  /// @param offsetFrac to add to the curve for this malt on this rig
+  /// @param offsetRatio to add to the curve for this malt on this rig
   /// @param doubtFrac its standard deviation
   /// @param curveFrac what the curve says without it
   /// @param nextFrac what to expect of the same mash next time
   /// @param nextDoubtFrac standard deviation of the next test about that
   public record Learnt(
-      double offsetFrac,
+      double offsetRatio,
       double doubtFrac,
       double curveFrac,
       double nextFrac,
@@ -37,19 +37,20 @@ public final class MaltOffset {
       equation = "o' = o + K (measured - curve - o), K = P/(P + R), P' = (1 - K) P",
       range = "62 to 80 C; a doubt of 0.03 before the first test; refused for doubts of 0")
   public static Learnt learnt(
-      double mashC,
+      @Span(least = 62, most = 80, beyond = "the attenuation curve has no measured point there")
+          double mashC,
       double measuredFrac,
       @Usually(60) double heldMin,
       @Usually(0.01) double measuredDoubtFrac,
-      @Usually(0) double offsetBeforeFrac,
+      @Usually(0) double offsetBeforeRatio,
       @Usually(0.03) double offsetDoubtFrac) {
     Require.within("measured attenuation limit as a share", measuredFrac, 0.2, 1);
-    Require.within("offset before as a share", offsetBeforeFrac, -0.5, 0.5);
+    Require.within("offset before", offsetBeforeRatio, -0.5, 0.5);
     double r = squaredRatio("doubt of the test as a share", measuredDoubtFrac);
     double p = squaredRatio("doubt of the offset as a share", offsetDoubtFrac);
     double curve = Fermentability.afterRestFrac(mashC, heldMin);
     double gain = p / (p + r);
-    double offset = offsetBeforeFrac + gain * (measuredFrac - curve - offsetBeforeFrac);
+    double offset = offsetBeforeRatio + gain * (measuredFrac - curve - offsetBeforeRatio);
     double left = (1 - gain) * p;
     return new Learnt(
         offset, Math.sqrt(left), curve, Math.clamp(curve + offset, 0, 1), Math.sqrt(left + r));

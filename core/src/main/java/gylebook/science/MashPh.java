@@ -98,7 +98,12 @@ public final class MashPh {
       @Usually(40) double bufferMeqPerKgPh,
       double liquorL,
       double residualMeqPerL,
-      @Usually(5.4) double targetPh) {
+      @Span(
+              least = 5,
+              most = 6,
+              beyond = "the buffer of malt is taken as straight, which holds near a mash only")
+          @Usually(5.4)
+          double targetPh) {
     Require.within("target pH", targetPh, LEAST_PH, MOST_PH);
     Malt malt = Malt.straight(maltKg, maltPh, bufferMeqPerKgPh);
     return Require.above0("liquor in L", liquorL)

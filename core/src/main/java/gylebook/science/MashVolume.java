@@ -19,10 +19,14 @@ public final class MashVolume {
       range = "d usually 0.65 to 0.80 L/kg; 0 to 2 accepted")
   @Source(key = "metzger", trust = Trust.READ)
   public static double mashL(
-      double liquorL, double maltKg, @Usually(0.70) double displacementLPerKg) {
-    Require.within("displacementLPerKg", displacementLPerKg, 0, 2);
-    return Require.notBelow0("liquorL", liquorL)
-        + Require.notBelow0("maltKg", maltKg) * displacementLPerKg;
+      double liquorL,
+      double maltKg,
+      @Span(least = 0.65, most = 0.8, beyond = "malt was found to take 0.65 to 0.80 L/kg")
+          @Usually(0.70)
+          double displacementLPerKg) {
+    Require.within("displacement in L/kg", displacementLPerKg, 0, 2);
+    return Require.notBelow0("liquor in L", liquorL)
+        + Require.notBelow0("malt in kg", maltKg) * displacementLPerKg;
   }
 
   /// Liquor that gives a first wort of a wanted strength, as German brewing texts reckon it.
@@ -40,9 +44,9 @@ public final class MashVolume {
   @Source(key = "german-brewing-texts", trust = Trust.READ)
   public static double mainLiquorL(
       double maltKg, @Usually(0.75) double extractFrac, double firstWortPlato) {
-    Require.within("extractFrac", extractFrac, 0, 1);
-    double p = Require.within("firstWortPlato", firstWortPlato, 1, 40);
-    return Require.notBelow0("maltKg", maltKg) * extractFrac * (PERCENT_NUMBER - p) / p;
+    Require.within("extract as a share", extractFrac, 0, 1);
+    double p = Require.within("first wort in P", firstWortPlato, 1, 40);
+    return Require.notBelow0("malt in kg", maltKg) * extractFrac * (PERCENT_NUMBER - p) / p;
   }
 
   /// Room that dry grist takes up, in a bag or a bin.
@@ -59,6 +63,6 @@ public final class MashVolume {
   @Source(key = "practice", at = "bulk density of grist", trust = Trust.MEMORY)
   public static double gristL(double maltKg, @Usually(0.52) double bulkKgPerL) {
     Require.within("bulk density in kg/L", bulkKgPerL, 0.2, 1);
-    return Require.notBelow0("maltKg", maltKg) / bulkKgPerL;
+    return Require.notBelow0("malt in kg", maltKg) / bulkKgPerL;
   }
 }

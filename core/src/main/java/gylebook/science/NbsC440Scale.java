@@ -25,7 +25,7 @@ public final class NbsC440Scale {
       range = "SG 1.00000 to 1.17874; refused outside")
   @Source(key = "nbs-c440", at = "fit", trust = Trust.SECOND_HAND)
   public static double extractPlato(double gravitySg) {
-    Require.within("gravitySg", gravitySg, LEAST_SG, MOST_SG);
+    Require.within("gravity as a gravity", gravitySg, LEAST_SG, MOST_SG);
     return cubicPlato(gravitySg);
   }
 
@@ -42,7 +42,7 @@ public final class NbsC440Scale {
       range = "0 to 40 per cent; refused outside")
   @Source(key = "nbs-c440", at = "fit", trust = Trust.SECOND_HAND)
   public static double gravitySg(double extractPlato) {
-    Require.within("extractPlato", extractPlato, 0, 40);
+    Require.within("extract in P", extractPlato, 0, 40);
     return new BracketingNthOrderBrentSolver(1e-15, 1e-14, 1e-15, 5)
         .solve(100, s -> cubicPlato(s) - extractPlato, 0.99, 1.19);
   }
@@ -60,7 +60,7 @@ public final class NbsC440Scale {
       range = "SG 1.00000 to 1.17874; refused outside")
   @Source(key = "nbs-c440", at = "short fit", trust = Trust.SECOND_HAND)
   public static double shortPlato(double gravitySg) {
-    Require.within("gravitySg", gravitySg, LEAST_SG, MOST_SG);
+    Require.within("gravity as a gravity", gravitySg, LEAST_SG, MOST_SG);
     return 28.14203 * gravitySg + 202.4427 - 230.5870 / gravitySg;
   }
 

@@ -53,7 +53,9 @@ public final class Oxygen {
       double liquidC,
       double originalPlato,
       @Usually(101.325) double airKpa,
-      @Usually(0.016) double saltingPerPlato) {
+      @Span(least = 0.0105, most = 0.0205, beyond = "sources give 0.0105 to 0.0205 a degree Plato")
+          @Usually(0.016)
+          double saltingPerPlato) {
     Require.within("original extract in P", originalPlato, 0, 30);
     Require.within("salting out per P", saltingPerPlato, 0, 0.05);
     return waterMgPerL(liquidC, airKpa) * Math.exp(-saltingPerPlato * originalPlato);

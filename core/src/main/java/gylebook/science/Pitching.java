@@ -26,7 +26,14 @@ public final class Pitching {
       range = "r 0.75e6 (ale) to 1.5e6 (lager) per mL and degree Plato; a habit, not a law")
   @Source(key = "practice", at = "pitching rates", trust = Trust.PRACTICE)
   public static double cellsCount(
-      double wortL, double originalPlato, @Usually(0.75e6) double rateCountPerMl) {
+      double wortL,
+      double originalPlato,
+      @Span(
+              least = 0.5e6,
+              most = 1.5e6,
+              beyond = "brewers pitch 0.75 to 1.5 million a mL and degree Plato")
+          @Usually(0.75e6)
+          double rateCountPerMl) {
     Require.notBelow0("wort in L", wortL);
     Require.within("original extract in P", originalPlato, 0, 40);
     Require.within("cells per mL and degree Plato", rateCountPerMl, 1e5, 1e7);
@@ -48,7 +55,15 @@ public final class Pitching {
       range = "6e9 to 16e9 living cells a gram; v 0.95 rehydrated, 0.5 to 0.95 straight in")
   @Source(key = "vandenberg2003", at = "table 1", trust = Trust.SECOND_HAND)
   public static double driedG(
-      double cellsCount, @Usually(10e9) double heldCountPerG, @Usually(0.95) double viableFrac) {
+      double cellsCount,
+      @Span(
+              least = 5e9,
+              most = 20e9,
+              beyond =
+                  "dried yeasts were found to hold 6 to 18 thousand million living cells a gram")
+          @Usually(10e9)
+          double heldCountPerG,
+      @Usually(0.95) double viableFrac) {
     Require.notBelow0("cells", cellsCount);
     Require.within("living cells a gram", heldCountPerG, 1e9, 40e9);
     return cellsCount
@@ -98,8 +113,19 @@ public final class Pitching {
   public static double driedForWortG(
       double wortL,
       double originalPlato,
-      @Usually(0.75e6) double rateCountPerMl,
-      @Usually(10e9) double heldCountPerG,
+      @Span(
+              least = 0.5e6,
+              most = 1.5e6,
+              beyond = "brewers pitch 0.75 to 1.5 million a mL and degree Plato")
+          @Usually(0.75e6)
+          double rateCountPerMl,
+      @Span(
+              least = 5e9,
+              most = 20e9,
+              beyond =
+                  "dried yeasts were found to hold 6 to 18 thousand million living cells a gram")
+          @Usually(10e9)
+          double heldCountPerG,
       @Usually(0.95) double viableFrac) {
     return driedG(cellsCount(wortL, originalPlato, rateCountPerMl), heldCountPerG, viableFrac);
   }

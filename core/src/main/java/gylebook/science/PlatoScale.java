@@ -21,8 +21,14 @@ public final class PlatoScale {
       equation = "P = 135.997 S^3 - 630.272 S^2 + 1111.14 S - 616.868",
       range = "SG 1.000 to 1.083; carried on from 0.98 to 1.15; refused outside")
   @Source(key = "asbc-tables", trust = Trust.READ)
-  public static double extractPlato(double gravitySg) {
-    double extract = ExtractScale.platoFromSg(Require.within("gravitySg", gravitySg, 0.98, 1.15));
+  public static double extractPlato(
+      @Span(
+              least = 1,
+              most = 1.083,
+              beyond = "the table of the scale ends there; its cubic goes on")
+          double gravitySg) {
+    double extract =
+        ExtractScale.platoFromSg(Require.within("gravity as a gravity", gravitySg, 0.98, 1.15));
     return extract;
   }
 
@@ -38,8 +44,10 @@ public final class PlatoScale {
       equation = "135.997 S^3 - 630.272 S^2 + 1111.14 S - 616.868 = P, solved for S",
       range = "0 to 20 P; carried on from -5 to 34 P; refused outside")
   @Source(key = "asbc-tables", trust = Trust.READ)
-  public static double gravitySg(double extractPlato) {
-    double gravity = ExtractScale.sgFromPlato(Require.within("extractPlato", extractPlato, -5, 34));
+  public static double gravitySg(
+      @Span(least = 0, most = 20, beyond = "the table of the scale ends there; its cubic goes on")
+          double extractPlato) {
+    double gravity = ExtractScale.sgFromPlato(Require.within("extract in P", extractPlato, -5, 34));
     return gravity;
   }
 }

@@ -22,9 +22,9 @@ public final class PotentialExtract {
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   public static double extractKg(
       double maltKg, @Usually(0.04) double moistureFrac, @Usually(0.80) double fineDryFrac) {
-    return Require.notBelow0("maltKg", maltKg)
-        * (1 - Require.within("moistureFrac", moistureFrac, 0, 1))
-        * Require.within("fineDryFrac", fineDryFrac, 0, 1);
+    return Require.notBelow0("malt in kg", maltKg)
+        * (1 - Require.within("moisture as a share", moistureFrac, 0, 1))
+        * Require.within("fine dry as a share", fineDryFrac, 0, 1);
   }
 
   /// Extract of the malt as it is, from the wort of a Congress mash.
@@ -40,8 +40,8 @@ public final class PotentialExtract {
       range = "0 to 20 P, 0 to 20 % moisture; refused outside")
   @Source(key = "congress-mash", trust = Trust.MEMORY)
   public static double asIsFrac(double wortPlato, double moistureFrac) {
-    double p = Require.within("wortPlato", wortPlato, 0, 20);
-    Require.within("moistureFrac", moistureFrac, 0, 0.2);
+    double p = Require.within("wort in P", wortPlato, 0, 20);
+    Require.within("moisture as a share", moistureFrac, 0, 0.2);
     return p
         * (CONGRESS_NUMBER + PERCENT_NUMBER * moistureFrac)
         / (PERCENT_NUMBER - p)

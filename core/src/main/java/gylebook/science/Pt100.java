@@ -60,7 +60,8 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class AA be?",
       equation = "limit = 0.1 + 0.0017 |t|",
       range = "-50 to 250 C; refused outside -200 to 850 C")
-  public static double aaLimitK(double probeC) {
+  public static double aaLimitK(
+      @Span(least = -50, most = 250, beyond = "class AA is defined there only") double probeC) {
     return limitK(0.1, 0.0017, probeC);
   }
 
@@ -71,7 +72,8 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class A be?",
       equation = "limit = 0.15 + 0.002 |t|",
       range = "-100 to 450 C; refused outside -200 to 850 C")
-  public static double aLimitK(double probeC) {
+  public static double aLimitK(
+      @Span(least = -100, most = 450, beyond = "class A is defined there only") double probeC) {
     return limitK(0.15, 0.002, probeC);
   }
 
@@ -82,7 +84,8 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class B be?",
       equation = "limit = 0.3 + 0.005 |t|",
       range = "-196 to 600 C; refused outside -200 to 850 C")
-  public static double bLimitK(double probeC) {
+  public static double bLimitK(
+      @Span(least = -196, most = 600, beyond = "class B is defined there only") double probeC) {
     return limitK(0.3, 0.005, probeC);
   }
 
@@ -93,7 +96,8 @@ public final class Pt100 {
       says = "How far off may a Pt100 of class C be?",
       equation = "limit = 0.6 + 0.01 |t|",
       range = "-196 to 600 C; refused outside -200 to 850 C")
-  public static double cLimitK(double probeC) {
+  public static double cLimitK(
+      @Span(least = -196, most = 600, beyond = "class C is defined there only") double probeC) {
     return limitK(0.6, 0.01, probeC);
   }
 

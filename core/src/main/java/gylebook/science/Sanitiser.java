@@ -54,7 +54,13 @@ public final class Sanitiser {
   @Source(key = "practice", at = "strengths of cleaning in place", trust = Trust.PRACTICE)
   @Source(key = "mass-balance", at = "dilution", trust = Trust.COMPUTED)
   public static double cleanerMlPerL(
-      double stockFrac, double wantedFrac, @Usually(1.53) double stockKgPerL) {
+      double stockFrac,
+      @Span(
+              least = 0.01,
+              most = 0.05,
+              beyond = "cleaners are used at 1 to 5 % caustic or 1 to 2 % acid; read the label")
+          double wantedFrac,
+      @Usually(1.53) double stockKgPerL) {
     double stock = Require.within("stock as a share", stockFrac, 1e-6, 1);
     Require.within("density of the stock in kg/L", stockKgPerL, 0.7, 2);
     return Require.within("wanted strength as a share", wantedFrac, 0, stock)

@@ -36,7 +36,7 @@ public final class Saturation {
       range = "0 to 373.946 C; refused outside")
   @Source(key = "iapws-if97", at = "equation 30, tables 34 and 35", trust = Trust.READ)
   public static double saturationKpa(double waterC) {
-    double kelvin = Require.within("waterC", waterC, 0, 373.946) + ZERO_KELVIN;
+    double kelvin = Require.within("water in C", waterC, 0, 373.946) + ZERO_KELVIN;
     double th = kelvin + N9 / (kelvin - N10);
     double a = th * (th + N1) + N2;
     double b = th * (N3 * th + N4) + N5;
@@ -61,7 +61,7 @@ public final class Saturation {
       range = "0.6113 to 22064 kPa; refused outside")
   @Source(key = "iapws-if97", at = "equation 31, table 36", trust = Trust.READ)
   public static double boilingC(@Usually(101.325) double pressureKpa) {
-    Require.within("pressureKpa", pressureKpa, LEAST_KPA, MOST_KPA);
+    Require.within("pressure in kPa", pressureKpa, LEAST_KPA, MOST_KPA);
     double beta = Math.sqrt(Math.sqrt(pressureKpa / 1000));
     double e = beta * (beta + N3) + N6;
     double f = beta * (N1 * beta + N4) + N7;
@@ -85,7 +85,7 @@ public final class Saturation {
       range = "1 to 100 C, refused outside; its boiling point is 0.02 to 0.06 K too high")
   @Source(key = "steam-tables", at = "Antoine's law", trust = Trust.MEMORY)
   public static double handbookKpa(double waterC) {
-    Require.within("waterC", waterC, 1, 100);
+    Require.within("water in C", waterC, 1, 100);
     return Math.pow(10, 8.07131 - 1730.63 / (233.426 + waterC)) * MERCURY_MM_KPA;
   }
 
@@ -103,7 +103,7 @@ public final class Saturation {
       range = "1 to 22000 kPa; refused outside")
   @Source(key = "iapws-if97", at = "equation 31, table 36", trust = Trust.READ)
   public static double boilingSlopeKPerKpa(@Usually(101.325) double pressureKpa) {
-    double p = Require.within("pressureKpa", pressureKpa, 1, 22_000);
+    double p = Require.within("pressure in kPa", pressureKpa, 1, 22_000);
     double step = 1e-4 * p;
     return (boilingC(p + step) - boilingC(p - step)) / (2 * step);
   }

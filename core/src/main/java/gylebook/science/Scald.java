@@ -30,7 +30,12 @@ public final class Scald {
       says = "How soon does hot liquid burn the skin?",
       equation = "a table from 49 to 66 C, straight lines of ln t",
       range = "48.9 to 65.6 C; outside an extrapolation, near the boil at once")
-  public static double burnSec(double liquidC) {
+  public static double burnSec(
+      @Span(
+              least = 48.9,
+              most = 65.6,
+              beyond = "the official times end there; near the boil it burns at once")
+          double liquidC) {
     Require.within("liquid temperature", liquidC, 0, 130);
     int line = 0;
     while (line < AT_C.length - 2 && liquidC > AT_C[line + 1]) {
@@ -54,7 +59,9 @@ public final class Scald {
       says = "How soon skin that is itself held at a temperature is destroyed.",
       equation = "t = exp(75000/T)/3.1e98, T of the deep skin in K",
       range = "44 to 60 C of skin, not of water; refused outside 37 to 70 C")
-  public static double deepSkinSec(double skinC) {
+  public static double deepSkinSec(
+      @Span(least = 44, most = 60, beyond = "the law was found between these temperatures of skin")
+          double skinC) {
     Require.within("temperature of the deep skin in C", skinC, 37, 70);
     return Math.exp(75_000 / (skinC + CarbonDioxide.ZERO_KELVIN)) / 3.1e98;
   }
@@ -73,7 +80,12 @@ public final class Scald {
       says = "How soon hot water burns adult skin to the third degree.",
       equation = "a table from 120 to 150 F, straight lines of ln t",
       range = "49 to 66 C; outside an extrapolation, near the boil at once; children sooner")
-  public static double thirdDegreeSec(double liquidC) {
+  public static double thirdDegreeSec(
+      @Span(
+              least = 49,
+              most = 66,
+              beyond = "the official times end there; near the boil it burns at once")
+          double liquidC) {
     Require.within("liquid temperature", liquidC, 0, 130);
     double tens = (liquidC * F_PER_K + ZERO_F - FIRST_F) / STEP_F;
     int line = (int) Math.clamp(Math.floor(tens), 0, OFFICIAL_SEC.length - 2);

@@ -17,7 +17,7 @@ public final class ShortPlatoScale {
       range = "SG 0.98 to 1.083, within 0.02 P of the cubic; refused outside")
   @Source(key = "asbc-tables", at = "short form beside the cubic", trust = Trust.READ)
   public static double extractPlato(double gravitySg) {
-    Require.within("gravitySg", gravitySg, 0.98, 1.083);
+    Require.within("gravity as a gravity", gravitySg, 0.98, 1.083);
     return (463 - 205 * gravitySg) * (gravitySg - 1);
   }
 
@@ -34,7 +34,7 @@ public final class ShortPlatoScale {
       range = "SG 0.98 to 1.083, about 0.023 P root mean square; refused outside")
   @Source(key = "buhl-2024", trust = Trust.READ)
   public static double oneConstantPlato(double gravitySg) {
-    Require.within("gravitySg", gravitySg, 0.98, 1.083);
+    Require.within("gravity as a gravity", gravitySg, 0.98, 1.083);
     return 260.4 * (1 - 1 / gravitySg);
   }
 }

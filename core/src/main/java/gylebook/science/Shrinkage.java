@@ -43,7 +43,7 @@ public final class Shrinkage {
       double extractFrac,
       @Usually(BOIL_C) double hotC,
       @Usually(COLD_C) double coldC) {
-    return Require.notBelow0("coldL", coldL) / keptRatio(extractFrac, hotC, coldC);
+    return Require.notBelow0("cold in L", coldL) / keptRatio(extractFrac, hotC, coldC);
   }
 
   /// Cold volume that a hot one becomes.
@@ -63,7 +63,7 @@ public final class Shrinkage {
       double extractFrac,
       @Usually(BOIL_C) double hotC,
       @Usually(COLD_C) double coldC) {
-    return Require.notBelow0("hotL", hotL) * keptRatio(extractFrac, hotC, coldC);
+    return Require.notBelow0("hot in L", hotL) * keptRatio(extractFrac, hotC, coldC);
   }
 
   /// True volume behind the mark of a steel kettle, or a wooden dip stick, read hot.
@@ -84,9 +84,9 @@ public final class Shrinkage {
       double wortC,
       @Usually(COLD_C) double markedC,
       @Usually(STEEL_PER_K) double steelPerK) {
-    Require.within("wortC", wortC, 0, WaterDensity.MOST_C);
-    Require.within("markedC", markedC, 0, WaterDensity.MOST_C);
-    Require.within("steelPerK", steelPerK, 0, 1e-4);
-    return Require.notBelow0("readL", readL) * (1 + 2 * steelPerK * (wortC - markedC));
+    Require.within("wort in C", wortC, 0, WaterDensity.MOST_C);
+    Require.within("marked in C", markedC, 0, WaterDensity.MOST_C);
+    Require.within("steel per K", steelPerK, 0, 1e-4);
+    return Require.notBelow0("read in L", readL) * (1 + 2 * steelPerK * (wortC - markedC));
   }
 }

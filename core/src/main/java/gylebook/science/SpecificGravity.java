@@ -22,7 +22,7 @@ public final class SpecificGravity {
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   public static double gravitySg(
       double wortKgPerL, double waterKgPerL, @Usually(AIR_KG_PER_L) double airKgPerL) {
-    Require.notBelow0("airKgPerL", airKgPerL);
+    Require.notBelow0("air in kg/L", airKgPerL);
     double wort = Require.above0("wortKgPerL less airKgPerL", wortKgPerL - airKgPerL);
     return wort / Require.above0("waterKgPerL less airKgPerL", waterKgPerL - airKgPerL);
   }
@@ -62,8 +62,8 @@ public final class SpecificGravity {
       @Usually(0.05) double extractLeastFrac,
       @Usually(0.20) double extractMostFrac,
       @Usually(AIR_KG_PER_L) double airKgPerL) {
-    Require.within("extractLeastFrac", extractLeastFrac, 0, 0.34);
-    Require.within("extractMostFrac", extractMostFrac, extractLeastFrac, 0.34);
+    Require.within("extract least as a share", extractLeastFrac, 0, 0.34);
+    Require.within("extract most as a share", extractMostFrac, extractLeastFrac, 0.34);
     long steps = Math.round((extractMostFrac - extractLeastFrac) / STEP_FRAC);
     double largest = 0;
     for (long step = 0; step <= steps; step++) {

@@ -44,7 +44,15 @@ public final class Starter {
   @Source(key = "white-zainasheff2010", at = "starter size", trust = Trust.READ)
   @Source(key = "practice", at = "stirred starters, densest starter", trust = Trust.PRACTICE)
   public static double grownCount(
-      double startCount, double starterL, double dropPlato, @Usually(8e6) double yieldCountPerMl) {
+      double startCount,
+      double starterL,
+      double dropPlato,
+      @Span(
+              least = 5e6,
+              most = 20e6,
+              beyond = "starters were found to grow 5 to 20 million a mL and degree")
+          @Usually(8e6)
+          double yieldCountPerMl) {
     Require.notBelow0("cells at the start", startCount);
     Require.notBelow0("starter in L", starterL);
     Require.within("drop in P", dropPlato, 0, 40);
@@ -78,7 +86,12 @@ public final class Starter {
       double firstL,
       double secondL,
       @Usually(7) double dropPlato,
-      @Usually(8e6) double yieldCountPerMl) {
+      @Span(
+              least = 5e6,
+              most = 20e6,
+              beyond = "starters were found to grow 5 to 20 million a mL and degree")
+          @Usually(8e6)
+          double yieldCountPerMl) {
     double first = grownCount(startCount, firstL, dropPlato, yieldCountPerMl);
     return new Stepped(
         first,

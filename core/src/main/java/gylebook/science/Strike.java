@@ -44,8 +44,8 @@ public final class Strike {
       @Usually(2500) double vesselJPerK,
       @Usually(21_500) double wettingJPerKg,
       @Usually(0) double lossJ) {
-    double maltJPerK = Require.notBelow0("maltKg", maltKg) * MaltHeat.maltJPerKgK(0.04);
-    double givenJ = maltKg * Require.notBelow0("wettingJPerKg", wettingJPerKg);
+    double maltJPerK = Require.notBelow0("malt in kg", maltKg) * MaltHeat.maltJPerKgK(0.04);
+    double givenJ = maltKg * Require.notBelow0("wetting in J/kg", wettingJPerKg);
     return balancedC(maltJPerK, maltC, mashC, givenJ - lossJ, hotJPerK(liquorKg, vesselJPerK));
   }
 
@@ -70,7 +70,7 @@ public final class Strike {
       @Usually(2500) double vesselJPerK,
       @Usually(0.04) double moistureFrac,
       @Usually(0) double lossJ) {
-    double maltJPerK = Require.notBelow0("maltKg", maltKg) * MaltHeat.maltJPerKgK(moistureFrac);
+    double maltJPerK = Require.notBelow0("malt in kg", maltKg) * MaltHeat.maltJPerKgK(moistureFrac);
     double givenJ = maltKg * MaltHeat.wettingJPerKg(moistureFrac);
     return balancedC(maltJPerK, maltC, mashC, givenJ - lossJ, hotJPerK(liquorKg, vesselJPerK));
   }
@@ -96,11 +96,11 @@ public final class Strike {
       @Usually(2500) double vesselJPerK,
       @Usually(21_500) double wettingJPerKg,
       @Usually(0) double lossJ) {
-    Require.within("liquorC", liquorC, 0, MOST_C);
-    Require.within("maltC", maltC, -20, MOST_C);
-    double maltJPerK = Require.notBelow0("maltKg", maltKg) * MaltHeat.maltJPerKgK(0.04);
+    Require.within("liquor in C", liquorC, 0, MOST_C);
+    Require.within("malt in C", maltC, -20, MOST_C);
+    double maltJPerK = Require.notBelow0("malt in kg", maltKg) * MaltHeat.maltJPerKgK(0.04);
     double hotJPerK = hotJPerK(liquorKg, vesselJPerK);
-    double givenJ = maltKg * Require.notBelow0("wettingJPerKg", wettingJPerKg);
+    double givenJ = maltKg * Require.notBelow0("wetting in J/kg", wettingJPerKg);
     double changeK =
         (maltJPerK * (maltC - liquorC) + givenJ - finiteJ("lossJ", lossJ)) / (hotJPerK + maltJPerK);
     return liquorC + changeK;
@@ -123,24 +123,24 @@ public final class Strike {
       double maltC,
       double liquorC,
       double thicknessRatio) {
-    Require.within("relativeHeatRatio", relativeHeatRatio, 0.1, 1);
-    Require.within("thicknessRatio", thicknessRatio, 0.5, 20);
-    Require.within("maltC", maltC, -20, MOST_C);
-    Require.within("liquorC", liquorC, -20, MOST_C);
+    Require.within("relative heat", relativeHeatRatio, 0.1, 1);
+    Require.within("thickness", thicknessRatio, 0.5, 20);
+    Require.within("malt in C", maltC, -20, MOST_C);
+    Require.within("liquor in C", liquorC, -20, MOST_C);
     double share = relativeHeatRatio / (relativeHeatRatio + thicknessRatio);
     return liquorC - share * (liquorC - maltC);
   }
 
   private static double balancedC(
       double maltJPerK, double maltC, double mashC, double netJ, double hotJPerK) {
-    Require.within("maltC", maltC, -20, MOST_C);
-    Require.within("mashC", mashC, 0, MOST_C);
+    Require.within("malt in C", maltC, -20, MOST_C);
+    Require.within("mash in C", mashC, 0, MOST_C);
     return mashC + (maltJPerK * (mashC - maltC) - finiteJ("lossJ", netJ)) / hotJPerK;
   }
 
   private static double hotJPerK(double liquorKg, double vesselJPerK) {
-    return Require.above0("liquorKg", liquorKg) * WATER_J_PER_KG_K
-        + Require.notBelow0("vesselJPerK", vesselJPerK);
+    return Require.above0("liquor in kg", liquorKg) * WATER_J_PER_KG_K
+        + Require.notBelow0("vessel j per K", vesselJPerK);
   }
 
   private static double finiteJ(String what, double heatJ) {

@@ -17,6 +17,7 @@ public final class Thermometers {
     /// Refuses a reading without a doubt.
     public Reading {
       Require.above0("doubt of the reading", doubtK);
+      Require.within("doubt of the reading in K", doubtK, 1e-9, 1e9);
       Require.within("reading", readC, -273.15, 2000);
     }
   }

@@ -18,7 +18,12 @@ public final class WallHeat {
       equation = "Nu = (0.825 + 0.387 Ra^(1/6) / (1 + (0.492/Pr)^(9/16))^(8/27))^2, Ra = Gr Pr",
       range = "Gr Pr up to 1e12; extrapolates above")
   public static double verticalNusseltNumber(
-      double grashofNumber, @Usually(0.71) double prandtlNumber) {
+      @Span(
+              least = 0,
+              most = 1.4e12,
+              beyond = "the law was measured up to a Rayleigh number of 1e12; it goes on")
+          double grashofNumber,
+      @Usually(0.71) double prandtlNumber) {
     return nusseltNumber(0.825, 0.492, grashofNumber * prandtlNumber, prandtlNumber);
   }
 
@@ -32,7 +37,12 @@ public final class WallHeat {
       equation = "Nu = (0.60 + 0.387 Ra^(1/6) / (1 + (0.559/Pr)^(9/16))^(8/27))^2, Ra = Gr Pr",
       range = "Gr Pr up to 1e12; extrapolates above")
   public static double tubeNusseltNumber(
-      double grashofNumber, @Usually(0.71) double prandtlNumber) {
+      @Span(
+              least = 0,
+              most = 1.4e12,
+              beyond = "the law was measured up to a Rayleigh number of 1e12; it goes on")
+          double grashofNumber,
+      @Usually(0.71) double prandtlNumber) {
     return nusseltNumber(0.60, 0.559, grashofNumber * prandtlNumber, prandtlNumber);
   }
 

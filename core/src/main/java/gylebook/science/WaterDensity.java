@@ -24,8 +24,10 @@ public final class WaterDensity {
       equation = "rho = (a0 + a1 t + a2 t^2 + a3 t^3 + a4 t^4 + a5 t^5) / (1 + b t)",
       range = "0 to 100 C as published; -5 to 110 C carried on; refused outside")
   @Source(key = "bettin-spieweck-1990", trust = Trust.SECOND_HAND)
-  public static double waterKgPerL(double waterC) {
-    Require.within("waterC", waterC, LEAST_C, MOST_C);
+  public static double waterKgPerL(
+      @Span(least = 0, most = 100, beyond = "the published fit ends there; it is carried on")
+          double waterC) {
+    Require.within("water in C", waterC, LEAST_C, MOST_C);
     double above =
         999.83952
             + waterC
@@ -52,8 +54,8 @@ public final class WaterDensity {
       range = "0 to 150 C, 50 to 1000 kPa, liquid; refused outside")
   @Source(key = "iapws-if97", at = "equation 7, tables 2 and 3", trust = Trust.SECOND_HAND)
   public static double tableKgPerL(double waterC, @Usually(101.325) double pressureKpa) {
-    Require.within("waterC", waterC, 0, 150);
-    Require.within("pressureKpa", pressureKpa, 50, 1000);
+    Require.within("water in C", waterC, 0, 150);
+    Require.within("pressure in kPa", pressureKpa, 50, 1000);
     return LiquidIf97.densityKgPerM3(waterC, pressureKpa) / Air.L_PER_M3;
   }
 
@@ -72,7 +74,7 @@ public final class WaterDensity {
       range = "0 to 150 C on the scale of 1968; refused outside")
   @Source(key = "kell-1975", at = "as in Jones and Harris 1992", trust = Trust.SECOND_HAND)
   public static double olderKgPerL(double waterC) {
-    double t = Require.within("waterC", waterC, 0, 150);
+    double t = Require.within("water in C", waterC, 0, 150);
     double above =
         999.83952
             + t

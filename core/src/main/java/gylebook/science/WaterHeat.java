@@ -24,8 +24,8 @@ public final class WaterHeat {
       range = "0 to 150 C, 50 to 1000 kPa, liquid; refused outside")
   @Source(key = "iapws-if97", at = "equation 7, tables 2 and 3", trust = Trust.SECOND_HAND)
   public static double waterJPerKgK(double waterC, @Usually(STANDARD_KPA) double pressureKpa) {
-    Require.within("waterC", waterC, 0, 150);
-    Require.within("pressureKpa", pressureKpa, 50, 1000);
+    Require.within("water in C", waterC, 0, 150);
+    Require.within("pressure in kPa", pressureKpa, 50, 1000);
     return LiquidIf97.heatJPerKgK(waterC, pressureKpa);
   }
 }

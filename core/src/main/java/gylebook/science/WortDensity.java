@@ -30,8 +30,12 @@ public final class WortDensity {
       range = "0 to 100 C and up to 40 %; carried on to -5 to 110 C and -5 to 70 %; else refused")
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
   @Source(key = "bettin-spieweck-1990", trust = Trust.SECOND_HAND)
-  public static double wortKgPerL(double extractFrac, double wortC) {
-    Require.within("extractFrac", extractFrac, LEAST_FRAC, MOST_FRAC);
+  public static double wortKgPerL(
+      @Span(least = 0, most = 0.4, beyond = "measured values to compare with end there")
+          double extractFrac,
+      @Span(least = 0, most = 100, beyond = "the published fit ends there; it is carried on")
+          double wortC) {
+    Require.within("extract as a share", extractFrac, LEAST_FRAC, MOST_FRAC);
     double w = extractFrac;
     double th = (wortC - 20) / 100;
     double c0 =
@@ -59,7 +63,7 @@ public final class WortDensity {
   public static double extractFrac(double wortKgPerL, double wortC) {
     double least = wortKgPerL(LEAST_FRAC, wortC);
     double most = wortKgPerL(MOST_FRAC, wortC);
-    Require.within("wortKgPerL", wortKgPerL, least, most);
+    Require.within("wort in kg/L", wortKgPerL, least, most);
     return new BracketingNthOrderBrentSolver(1e-14, 1e-13, 1e-15, 5)
         .solve(100, w -> wortKgPerL(w, wortC) - wortKgPerL, LEAST_FRAC, MOST_FRAC);
   }
@@ -76,7 +80,13 @@ public final class WortDensity {
       equation = "V = m / rho(w, t)",
       range = "as wort-density")
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
-  public static double wortL(double wortKg, double extractFrac, @Usually(20) double wortC) {
-    return Require.notBelow0("wortKg", wortKg) / wortKgPerL(extractFrac, wortC);
+  public static double wortL(
+      double wortKg,
+      @Span(least = 0, most = 0.4, beyond = "measured values to compare with end there")
+          double extractFrac,
+      @Span(least = 0, most = 100, beyond = "the published fit ends there; it is carried on")
+          @Usually(20)
+          double wortC) {
+    return Require.notBelow0("wort in kg", wortKg) / wortKgPerL(extractFrac, wortC);
   }
 }

@@ -24,10 +24,14 @@ public final class WortHeat {
   @Source(key = "llano-2005", trust = Trust.SECOND_HAND)
   @Source(key = "bubnik-1995", trust = Trust.SECOND_HAND)
   public static double wortJPerKgK(
-      double extractFrac, double wortC, @Usually(1) double purityFrac) {
-    Require.within("extractFrac", extractFrac, WortDensity.LEAST_FRAC, WortDensity.MOST_FRAC);
-    Require.within("wortC", wortC, WaterDensity.LEAST_C, WaterDensity.MOST_C);
-    Require.within("purityFrac", purityFrac, 0, 1);
+      double extractFrac,
+      @Span(least = 0, most = 100, beyond = "the published fit ends there; it is carried on")
+          double wortC,
+      @Usually(1) double purityFrac) {
+    Require.within(
+        "extract as a share", extractFrac, WortDensity.LEAST_FRAC, WortDensity.MOST_FRAC);
+    Require.within("wort in C", wortC, WaterDensity.LEAST_C, WaterDensity.MOST_C);
+    Require.within("purity as a share", purityFrac, 0, 1);
     return 4184 + extractFrac * (-2971 + 460 * purityFrac + 7.5 * wortC);
   }
 }

@@ -179,7 +179,8 @@ final class TypedText {
       return unclear("A " + quantity.words() + " cannot be below 0; got '" + typed + "'.", "");
     }
     if (!(inside >= least - slack && inside <= most + slack)) {
-      String maybe = quantity == Quantity.SHARE ? "Maybe you mean " + typed + " %?" : "";
+      boolean percent = quantity == Quantity.SHARE && inside > most && inside <= 100 * most;
+      String maybe = percent ? "Maybe you mean " + typed + " %?" : "";
       return unclear(
           "'"
               + typed

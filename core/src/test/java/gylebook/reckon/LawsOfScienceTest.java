@@ -116,7 +116,7 @@ class LawsOfScienceTest {
           "starter-in-steps | + first 0.3..2 | start=5e10 second=3 | second",
           "controller-margins | - gain 0.01..2 | integral=320 rate=0.027 | gain",
           "controller-margins | + integral 40..2000 | gain=0.3 rate=0.027 | delay",
-          "controller-pump-off | + off 0..20 | gain=0.3 integral=320 power=5500 heat=118000 | hottest",
+          "controller-pump-off | + off 0..8 | gain=0.3 integral=320 power=5500 heat=118000 | hottest",
           "precursor-half-life | - wort-c 80..105 | |",
           "residual-alkalinity | - calcium 0..200 | magnesium=10 bicarbonate=100 | alkalinity",
           "mash-ph | - calcium 0..5 | malt-kg=5 liquor=20 alkalinity=2 magnesium=0.5 |",

@@ -97,11 +97,11 @@ class MashAndLoopTest {
     double curve = Fermentability.afterRestFrac(66.7, 60);
     MaltOffset.Learnt first = MaltOffset.learnt(66.7, curve + 0.02, 60, 0.01, 0, 0.03);
     MaltOffset.Learnt second =
-        MaltOffset.learnt(66.7, curve + 0.04, 60, 0.01, first.offsetFrac(), first.doubtFrac());
+        MaltOffset.learnt(66.7, curve + 0.04, 60, 0.01, first.offsetRatio(), first.doubtFrac());
     assertThat(first.curveFrac()).isEqualTo(curve);
-    assertThat(second.offsetFrac()).isCloseTo(600 / 21_111.111, within(1e-9));
+    assertThat(second.offsetRatio()).isCloseTo(600 / 21_111.111, within(1e-9));
     assertThat(second.doubtFrac()).isCloseTo(1 / Math.sqrt(21_111.111), within(1e-9));
-    assertThat(second.nextFrac()).isCloseTo(curve + second.offsetFrac(), within(1e-12));
+    assertThat(second.nextFrac()).isCloseTo(curve + second.offsetRatio(), within(1e-12));
     assertThat(second.nextDoubtFrac())
         .isCloseTo(Math.hypot(second.doubtFrac(), 0.01), within(1e-12));
   }

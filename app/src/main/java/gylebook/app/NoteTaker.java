@@ -4,10 +4,12 @@ import gylebook.brewday.AsRead;
 import gylebook.brewday.Command;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
+import gylebook.brewday.Sighting;
 import gylebook.device.Decoded;
 import gylebook.device.Heard;
 import gylebook.estimate.Instrument;
 import gylebook.journal.Event;
+import gylebook.rig.Probe;
 import gylebook.units.Entered;
 import gylebook.web.Desk;
 import gylebook.web.Papers;
@@ -21,8 +23,9 @@ import java.util.function.Consumer;
 /// Notes on a day under way what tied instruments say, once a minute each; what is odd about a
 /// reading keeps it off the day, and stands on the instrument's page.
 ///
-/// An instrument counts for a day when it is tied under the name that the rig gives it; for a day
-/// of practice, under the name that its rehearsal gives it, and for no other day.
+/// An instrument counts for a day when it is tied under the name that the rig gives it, and the
+/// controller's output when it is tied as `duty` and is a share; for a day of practice, under the
+/// names that its rehearsal gives them, and for no other day.
 final class NoteTaker implements Consumer<Heard> {
   private static final Duration APART = Duration.ofSeconds(60);
   private static final String LAST_POINT = "cast";
@@ -65,12 +68,22 @@ final class NoteTaker implements Consumer<Heard> {
     }
     // Whether the rig knows it is asked once a minute too: a rig's paper is not read for nothing.
     lastAt.put(key, at);
-    instrument(gyle, heard, amount)
-        .map(one -> taken(one, amount))
+    seen(gyle, heard, amount)
         .map(taken -> desk.note(gyle.gyleId(), new Command.Note(taken), "", Optional.of(at)))
         .filter(Desk.Answer.NotSaved.class::isInstance)
         // The disk refused: the next reading is tried at once.
         .ifPresent(_ -> lastAt.remove(key));
+  }
+
+  private Optional<Event.ReadingTaken> seen(Gyle gyle, Heard heard, Entered amount) {
+    Sighting duty = Sighting.DUTY;
+    boolean output = gyle.tiedAs(duty.says()).equals(heard.instrumentId());
+    if (output && amount.unit().quantity() == duty.quantity()) {
+      return Optional.of(
+          new Event.ReadingTaken(
+              duty.says(), Probe.Place.KETTLE.name(), true, AsRead.whole(amount), ""));
+    }
+    return instrument(gyle, heard, amount).map(one -> taken(one, amount));
   }
 
   private static Event.ReadingTaken taken(Instrument instrument, Entered amount) {

@@ -130,6 +130,17 @@ class NoteTakerTest {
     assertThat(read().getFirst()).startsWith("21");
   }
 
+  @Test
+  void theControllersDutyIsNotedWhenItIsAShare() {
+    start();
+    Entered share = Entered.of(37, Unit.known(Quantity.SHARE, "%"));
+    Decoded.Value said = new Decoded.Value(share, Optional.empty());
+    taker.accept(new Heard("duty", NOW.plusSeconds(60), said, Set.of(), 0));
+    taker.accept(heard("duty", 37, 120, Set.of()));
+
+    assertThat(read()).containsExactly("37.0 %");
+  }
+
   private List<String> readIn(String gyleId) {
     return clerk.book().gyle(gyleId).orElseThrow().happened().stream()
         .filter(note -> note.event() instanceof Event.ReadingTaken)

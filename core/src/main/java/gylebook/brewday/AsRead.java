@@ -35,7 +35,7 @@ public final class AsRead {
   /// The reading with its unit written out, so that nobody has to know what it was read in.
   public static String whole(Entered entered) {
     String typed = entered.asTyped().strip();
-    boolean bare = typed.chars().noneMatch(Character::isLetter) && !typed.contains("\u00b0");
+    boolean bare = typed.chars().noneMatch(Character::isLetter) && !typed.matches(".*[\u00b0%].*");
     return bare ? typed + " " + entered.unit().symbol() : typed;
   }
 

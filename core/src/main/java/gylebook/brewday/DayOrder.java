@@ -32,6 +32,11 @@ record DayOrder(Instant began, List<String> keys, Map<String, Double> plannedSec
     return key.equals("settled") || key.startsWith("rest.") || key.startsWith("toRest.");
   }
 
+  /// Whether a temperature of the mash is held on the way to a point.
+  static boolean inRest(String key) {
+    return key.startsWith("rest.");
+  }
+
   /// Whether nobody noted this; it follows from what was noted later.
   static boolean unseen(DayNote note) {
     return note.seq() < 0;

@@ -124,9 +124,11 @@ public final class Follower {
 
   private Belief here(List<DayNote> happened, Instant now) {
     take(happened);
-    Belief here = telling.belief().copy();
-    double clockSec = Math.max(here.clockSec(), Telling.sec(began, now));
-    Telling.runOn(here, clockSec);
+    double nowSec = Telling.sec(began, now);
+    Telling asOfNow = telling.silentTo(nowSec);
+    Belief here = asOfNow.belief().copy();
+    double clockSec = Math.max(here.clockSec(), nowSec);
+    Telling.runOn(here, clockSec, _ -> {});
     here.advance(clockSec);
     return here;
   }

@@ -109,12 +109,9 @@ final class Lookout {
   private double sinceSec(double dutyFrac) {
     double sinceSec = here.clockSec();
     for (DayNote note : told.reversed()) {
-      if (note.event() instanceof Event.SwitchSet(String what, String state)
-          && what.equals("heater")) {
-        boolean same =
-            DayRules.duty(state)
-                .filter(duty -> Math.abs(duty - dutyFrac) <= SAME_DUTY_FRAC)
-                .isPresent();
+      Optional<Double> told = said(note.event());
+      if (told.isPresent()) {
+        boolean same = Math.abs(told.get() - dutyFrac) <= SAME_DUTY_FRAC;
         if (!same || sec(note) < here.legFromSec()) {
           break;
         }
@@ -122,6 +119,18 @@ final class Lookout {
       }
     }
     return sinceSec;
+  }
+
+  /// The duty that a note tells: somebody switched it, or the controller said it. Switched back to
+  /// what is planned, it is no duty that could be the same.
+  private static Optional<Double> said(Event event) {
+    return switch (event) {
+      case Event.SwitchSet(String what, String state) when what.equals("heater") ->
+          Optional.of(DayRules.duty(state).orElse(Double.NaN));
+      case Event.ReadingTaken taken when taken.instrument().equals(Sighting.DUTY.says()) ->
+          Sighting.DUTY.inside(taken.asRead()).stream().boxed().findFirst();
+      default -> Optional.empty();
+    };
   }
 
   private Optional<Double> planned() {

@@ -10,13 +10,15 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/// What can be measured on a day beside what the belief follows; the guards look at it.
+/// What can be seen on a day beside what is weighed; the guards look at it, and the belief takes
+/// the controller's word for its duty.
 @AnyUnit("each measures its own quantity")
 public enum Sighting {
   FLOW("jug and clock", "through the hose", Quantity.FLOW, "flowLPerSec", 600),
   LEVEL_ROUND_BAG(
       "level round the bag", "above the floor, pump on", Quantity.LENGTH, "levelM", 600),
   CHILLED("wort out of the chiller", "as it runs", Quantity.TEMPERATURE, "chilledC", 300),
+  DUTY("duty", "as the controller shows it", Quantity.SHARE, "dutyFrac", 180),
   OTHER_LOAD("other load", "on the same circuit", Quantity.CURRENT, "loadA", 86_400);
 
   private final String says;

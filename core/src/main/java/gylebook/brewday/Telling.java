@@ -17,7 +17,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleConsumer;
 
 /// A day as far as it has been told, note by note in the order they happened.
 @AnyUnit("readings of every quantity")
@@ -30,6 +32,8 @@ final class Telling {
   private final Map<String, String> switches;
   private final Set<Long> tooLate;
   private final Belief belief;
+  private Optional<Double> dutyFrac = Optional.empty();
+  private double dutySec;
   private Suspicion suspicion;
   private PlanInForce plan;
 
@@ -54,11 +58,21 @@ final class Telling {
     this.belief = from.belief.copy();
     this.suspicion = from.suspicion.copy();
     this.plan = from.plan;
+    this.dutyFrac = from.dutyFrac;
+    this.dutySec = from.dutySec;
   }
 
   /// The same once more, to come back to.
   Telling copy() {
     return new Telling(this);
+  }
+
+  /// The same at a later time until which nothing was noted; this one, unless that says something.
+  Telling silentTo(double toSec) {
+    boolean stale = dutyFrac.isPresent() && toSec > dutySec + Sighting.DUTY.goodForSec();
+    Telling later = stale ? copy() : this;
+    later.forget(toSec);
+    return later;
   }
 
   /// What the brew is held to be.
@@ -91,14 +105,15 @@ final class Telling {
   /// @return what became of it, when it is a reading that the belief can follow
   Optional<Weighed> tell(DayNote note) {
     double atSec = Math.max(belief.clockSec(), sec(began, note.at()));
-    if (runOn(belief, atSec)) {
-      suspicion = Suspicion.since(belief);
-    }
+    runOn(belief, atSec, suspicion::ended);
+    forget(atSec);
     switch (note.event()) {
       case Event.PointReached(String milestone) -> {
         boolean seen = !DayOrder.unseen(note);
         reached(milestone, atSec, seen);
       }
+      case Event.ReadingTaken reading when reading.instrument().equals(Sighting.DUTY.says()) ->
+          duty(reading, atSec);
       case Event.ReadingTaken reading -> {
         return asked(reading, atSec).map(this::weigh);
       }
@@ -106,6 +121,7 @@ final class Telling {
         belief.advance(atSec);
         suspicion.advance(atSec);
         switches.put(what, state);
+        dutyFrac = what.equals("heater") ? Optional.empty() : dutyFrac;
         switchTo();
       }
       case Event.PlanChanged(_, String document) ->
@@ -118,16 +134,17 @@ final class Telling {
 
   /// The boil is counted from where it was seen, whoever drops the hops: what is timed inside it
   /// passes by the clock.
-  static boolean runOn(Belief belief, double toSec) {
-    boolean moved = false;
+  ///
+  /// @param also hears each point that passes, by when
+  static void runOn(Belief belief, double toSec, DoubleConsumer also) {
     while (belief.underWay()
         && DayOrder.inBoil(belief.leg().key())
         && belief.leg().until() instanceof Leg.Until.After(double holdSec)
         && belief.legFromSec() + holdSec <= toSec) {
-      belief.ended(Math.max(belief.clockSec(), belief.legFromSec() + holdSec));
-      moved = true;
+      double passesSec = Math.max(belief.clockSec(), belief.legFromSec() + holdSec);
+      belief.ended(passesSec);
+      also.accept(passesSec);
     }
-    return moved;
   }
 
   private Weighed weigh(Reading asked) {
@@ -149,6 +166,7 @@ final class Telling {
     if (moved) {
       // What was switched by hand holds for the leg it was switched in.
       switches.clear();
+      dutyFrac = Optional.empty();
       suspicion = Suspicion.since(belief);
     }
   }
@@ -167,11 +185,36 @@ final class Telling {
   private void switchTo() {
     Switched switched =
         new Switched(
-            Optional.ofNullable(switches.get("heater")).flatMap(DayRules::duty),
+            dutyFrac.or(() -> Optional.ofNullable(switches.get("heater")).flatMap(DayRules::duty)),
             on("pump"),
             on("lid"));
     belief.switchTo(switched);
     suspicion.switchTo(switched);
+  }
+
+  /// While a rest is held, what the controller gives is worth more than what it should give by
+  /// plan; where it gives all it has, the minute between two words of it counts for more than they
+  /// say.
+  private void duty(Event.ReadingTaken reading, double atSec) {
+    OptionalDouble told = Sighting.DUTY.inside(reading.asRead());
+    if (told.isPresent() && DayOrder.inRest(belief.leg().key())) {
+      belief.advance(atSec);
+      suspicion.advance(atSec);
+      dutyFrac = Optional.of(Math.clamp(told.getAsDouble(), 0, 1));
+      dutySec = atSec;
+      switchTo();
+    }
+  }
+
+  /// A controller that says nothing more is held to do as planned.
+  private void forget(double toSec) {
+    double goodSec = dutySec + Sighting.DUTY.goodForSec();
+    if (dutyFrac.isPresent() && toSec > goodSec) {
+      belief.advance(Math.max(belief.clockSec(), goodSec));
+      suspicion.advance(belief.clockSec());
+      dutyFrac = Optional.empty();
+      switchTo();
+    }
   }
 
   private Optional<Boolean> on(String what) {

@@ -35,6 +35,7 @@ class GuardedDayTest {
   private final Follower follower = follower();
   private final List<DayNote> notes = new ArrayList<>();
   private final List<LiveGuard> said = new ArrayList<>();
+  private boolean dutyIsRead;
 
   @BeforeAll
   static void plan() {
@@ -74,7 +75,11 @@ class GuardedDayTest {
         continue;
       }
       String duty = String.format(Locale.ROOT, "%.1f %%", 100 * hidden.shown(HiddenDay.DUTY));
-      note(nowSec, new Event.SwitchSet("heater", duty));
+      note(
+          nowSec,
+          dutyIsRead
+              ? new Event.ReadingTaken(Sighting.DUTY.says(), "KETTLE", true, duty, "")
+              : new Event.SwitchSet("heater", duty));
       String shown = String.format(Locale.ROOT, "%.2f \u00b0C", hidden.shown(steering()));
       note(nowSec, new Event.ReadingTaken(steering(), "SUCTION", true, shown, ""));
       if (++minutes % LOOK_EVERY == 0) {
@@ -89,6 +94,25 @@ class GuardedDayTest {
 
     assertThat(said).filteredOn(guard -> guard.level() == Guard.Level.STOP).isEmpty();
     assertThat(said).extracting(LiveGuard::kind).contains(LiveGuard.Kind.BOIL_OVER);
+  }
+
+  @Test
+  void theControllersWordForItsDutyIsLookedAtLikeASwitch() {
+    dutyIsRead = true;
+    live(Supposition.HEATER_STUCK_ON, "rest.0");
+
+    assertThat(said)
+        .filteredOn(guard -> guard.level() == Guard.Level.STOP)
+        .extracting(LiveGuard::kind)
+        .contains(LiveGuard.Kind.HEATS_AT_ZERO);
+  }
+
+  @Test
+  void onAnOrdinaryDayTheControllersWordForItsDutyRaisesNoStop() {
+    dutyIsRead = true;
+    live(Supposition.NOTHING, "bagOut");
+
+    assertThat(said).filteredOn(guard -> guard.level() == Guard.Level.STOP).isEmpty();
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /// source: a twin experiment.
 class SuspicionTest {
   private static final int TWINS = 50;
-  private static final int SEEDS = Boolean.getBoolean("long") ? 10 : 2;
+  private static final int SEEDS = Boolean.getBoolean("long") ? 20 : 2;
   private static final double HIGH_M = 900;
 
   /// A fault, what should be supposed, and the leg at whose end that is asked.
@@ -147,6 +147,7 @@ class SuspicionTest {
         missed.append(led == seeded.right() ? "" : seeded.name() + " " + seed + ": " + led + "; ");
       }
     }
+    System.out.printf("seeded faults: %d of %d led; missed: %s%n", right, all, missed);
     assertThat(right)
         .as("of %d; missed: %s", all, missed)
         .isGreaterThanOrEqualTo((all * 9 + 9) / 10);
@@ -165,6 +166,7 @@ class SuspicionTest {
             .isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
       }
     }
+    System.out.printf("days without a fault: nothing supposed at %d of %d points%n", quiet, legs);
     assertThat((double) quiet / legs).isGreaterThan(0.95);
   }
 }

@@ -253,6 +253,20 @@ async function act(path, done, body = {}) {
   say(answer.ok ? done : sentence(answer.said), !answer.ok);
 }
 
+/** What was found goes into the recipe; the gyle's page shows it, and can undo it. */
+async function takeLiquor(at) {
+  const id = document.getElementById("liquor").dataset.gyle;
+  at.disabled = true;
+  const answer = await post(`/api/gyles/${id}/liquor`, JSON.parse(at.dataset.ask));
+  if (answer.ok) location.assign(`/gyles/${id}`);
+  else {
+    at.disabled = false;
+    say(sentence(answer.said), true);
+    // On a page that was changed elsewhere the amounts are to be found anew.
+    if (answer.status === 409) at.hidden = true;
+  }
+}
+
 async function units(body) {
   const answer = await post("/api/units", body);
   if (answer.ok) location.reload();
@@ -374,7 +388,8 @@ document.addEventListener("click", (event) => {
   else if (at.id === "undo") act(`/api/gyles/${gyle.dataset.gyle}/undo`, "Undone.");
   else if (at.id === "fix") {
     act(`/api/gyles/${gyle.dataset.gyle}/fix`, "This is the plan of the day now; it is kept as it is.");
-  } else if (at.dataset.set) units({ quantity: "", symbol: at.dataset.set });
+  } else if (at.id === "take-liquor") takeLiquor(at);
+  else if (at.dataset.set) units({ quantity: "", symbol: at.dataset.set });
   else if (at.id === "use-rig") {
     const answers = document.getElementById("newcomer").dataset.answers;
     act(`/api/gyles/${gyle.dataset.gyle}/newcomer`, "This gyle is brewed on your rig now.", { answers });

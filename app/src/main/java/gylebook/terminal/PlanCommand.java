@@ -9,6 +9,7 @@ import gylebook.rig.Rig;
 import gylebook.telling.Appointment;
 import gylebook.telling.Filled;
 import gylebook.telling.Finish;
+import gylebook.telling.LiquorAnswer;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
 import java.io.PrintWriter;
@@ -18,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -83,6 +85,8 @@ public final class PlanCommand implements Callable<Integer> {
               + " (default: what the recipe says).")
   private @Nullable String doneBy;
 
+  @Mixin private final LiquorAsked liquor = new LiquorAsked();
+
   @Option(
       names = "--units",
       paramLabel = "SET",
@@ -107,6 +111,9 @@ public final class PlanCommand implements Callable<Integer> {
         && Appointment.readHour(doneBy) instanceof Filled.Unclear<Appointment> unclear) {
       return refused(line.getErr(), "--done-by: " + unclear.what() + " " + unclear.maybe());
     }
+    if (liquor.fault().isPresent()) {
+      return refused(line.getErr(), liquor.fault().get());
+    }
     if (overwrite && sheet == null) {
       return refused(line.getErr(), "--overwrite belongs to --sheet; there is no sheet to write.");
     }
@@ -118,10 +125,19 @@ public final class PlanCommand implements Callable<Integer> {
       Rig on = sources.rig(rigName());
       found.remarks().forEach(remark -> line.getErr().println("Note: " + remark));
       line.getErr().flush();
-      return planned(found.recipe(), on, out, line.getErr());
+      Recipe treated = treated(found.recipe(), on, json ? line.getErr() : out);
+      return planned(treated, on, out, line.getErr());
     } catch (PlanSources.Unreadable unreadable) {
       return refused(line.getErr(), unreadable.sentence());
     }
+  }
+
+  /// The recipe with the salts and acid that were found for a wanted liquor, where one is.
+  private Recipe treated(Recipe wanted, Rig on, PrintWriter to) {
+    Optional<LiquorAnswer> found = liquor.answer(wanted, on, seed, units.units());
+    found.ifPresent(answer -> to.println(answer.text()));
+    to.flush();
+    return found.map(LiquorAnswer::recipe).orElse(wanted);
   }
 
   private int planned(Recipe wanted, Rig on, PrintWriter out, PrintWriter err) {

@@ -126,12 +126,26 @@ final class GylePage {
     return "<section id=\"words\" data-seq=\""
         + gyle.lastSeq()
         + "\"><h2>In words</h2>"
-        + Html.form("recipe", sections.subList(0, sections.size() - 1))
+        + sentences(gyle, sections.subList(0, sections.size() - 1))
         + "<details><summary>What sacks and packets say, and notes</summary>"
         + Html.form("recipe", sections.subList(sections.size() - 1, sections.size()))
         + "</details><p>"
         + undo
         + "</p></section>";
+  }
+
+  /// The way to the amounts for another liquor stands under the sentences of this one.
+  private static String sentences(Gyle gyle, List<Section> sections) {
+    StringBuilder html = new StringBuilder();
+    for (Section section : sections) {
+      html.append(Html.form("recipe", List.of(section)));
+      if (section.heading().equals(RecipeWords.LIQUOR)) {
+        html.append(
+            "<p><a href=\"/gyles/%s/liquor\">Find salts and acid for a wanted liquor</a></p>"
+                .formatted(Html.escaped(gyle.gyleId())));
+      }
+    }
+    return html.toString();
   }
 
   private static String rig(Book book, Gyle gyle, Papers papers) {

@@ -60,6 +60,7 @@ public final class PageServer {
               files.register(config.routes);
               newcomers.register(config.routes);
               wired.register(config.routes);
+              new LiquorRoutes(desk, papers).register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
               new PracticeRoutes(desk, instruments.practice(), this::address)
                   .register(config.routes);

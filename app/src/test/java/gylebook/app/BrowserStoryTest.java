@@ -185,6 +185,28 @@ class BrowserStoryTest extends InBrowser {
   }
 
   @Test
+  void aWantedLiquorIsFoundTakenAndUndone() {
+    try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/wheat");
+      page.getByText("Find salts and acid for a wanted liquor").click();
+      assertThat(Browser.faults(page)).isEmpty();
+      page.locator("input[name=calcium]").fill("90");
+      page.locator("input[name=ph]").fill("5.4");
+      page.locator("input[name=lactic_acid]").fill("80 %");
+      page.getByText("Find the amounts").click();
+
+      assertThat(page.locator("#found")).containsText("lactic acid 80 %");
+      assertThat(page.locator("input[name=calcium]")).hasValue("90");
+      assertThat(Browser.beyond(page)).isZero();
+      assertThat(Browser.faults(page)).isEmpty();
+      page.locator("#take-liquor").click();
+      assertThat(page.locator("#words")).containsText("lactic acid 80 %");
+      page.locator("#undo").click();
+      assertThat(page.locator("#words")).containsText("nothing is added");
+    }
+  }
+
+  @Test
   void theNewestEditWins() {
     try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
       Page page = opened(context, "gyles/bitter");

@@ -311,6 +311,35 @@ class PageStoryTest {
   }
 
   @Test
+  void aWantedLiquorIsAskedForFoundAndTakenIntoTheRecipe()
+      throws IOException, InterruptedException {
+    assertThat(got("/gyles/wheat").body()).contains("href=\"/gyles/wheat/liquor\"");
+    assertThat(got("/gyles/wheat/liquor").body()).contains("(now 38 mg/L)", "Find the amounts");
+    String asked =
+        "/gyles/wheat/liquor?calcium=90&chloride=90&ph=5.4&gypsum=yes"
+            + "&calcium_chloride_dihydrate=yes&lactic_acid=80&scale=0.1%20g&measure=0.1%20mL";
+    assertThat(got(asked).body())
+        .contains("Into the ", "of the mash:", "calcium chloride dihydrate", "lactic acid 80 %")
+        .contains("goggles")
+        .contains("Take these amounts into the recipe");
+    assertThat(got("/gyles/wheat/liquor?calcium=plenty&gypsum=yes").body())
+        .contains("For calcium &#39;plenty&#39; is said")
+        .contains("value=\"plenty\"");
+
+    String body = "{\"calcium\":\"90\",\"chloride\":\"90\",\"calcium_chloride_dihydrate\":\"yes\"}";
+    HttpResponse<String> taken = post("/api/gyles/wheat/liquor", seen("wheat"), body);
+    assertThat(taken.statusCode()).isEqualTo(200);
+    assertThat(JSON.readTree(taken.body()).get("papers").asString())
+        .contains("calcium chloride dihydrate")
+        .contains("Undo: salts and acid for a wanted liquor");
+    String other = body.replace("\"calcium\":\"90\"", "\"calcium\":\"70\"");
+    assertThat(post("/api/gyles/wheat/liquor", 1, other).statusCode()).isEqualTo(409);
+    assertThat(post("/api/gyles/wheat/liquor", seen("wheat"), "{}").statusCode()).isEqualTo(422);
+    assertThat(post("/api/gyles/wheat/undo", seen("wheat"), "{}").statusCode()).isEqualTo(200);
+    assertThat(got("/gyles/wheat").body()).doesNotContain("dihydrate</button>");
+  }
+
+  @Test
   void theFixedPlanSaysWhatItSaidWhateverIsChangedLater() throws IOException, InterruptedException {
     assertThat(got("/gyles/bitter/plan").statusCode()).isEqualTo(404);
     assertThat(post("/api/gyles/bitter/fix", seen("bitter"), "{}").statusCode()).isEqualTo(200);

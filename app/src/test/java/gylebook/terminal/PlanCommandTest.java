@@ -162,4 +162,27 @@ class PlanCommandTest {
     assertThat(wrong.code()).isNotZero();
     assertThat(wrong.err()).contains("teatime").contains("18:00");
   }
+
+  @Test
+  void saltsForAWantedLiquorAreFoundAndPlannedWith() {
+    String[] words = {
+      "demo",
+      "--days",
+      "60",
+      "--liquor",
+      "calcium 100, sulphate 150, pH 5.3",
+      "--house",
+      "gypsum, calcium chloride, lactic acid 80 %"
+    };
+    Said said = said(words);
+    assertThat(said.code()).isZero();
+    assertThat(said.out())
+        .contains("Into the ")
+        .contains("lactic acid 80 %")
+        .contains("calcium: wanted 100 mg/L, comes to ")
+        .contains("Cold liquor into the kettle");
+    Said wrong = said("demo", "--liquor", "calcium lots");
+    assertThat(wrong.code()).isEqualTo(2);
+    assertThat(wrong.err()).contains("--liquor: 'calcium lots'").contains("calcium 100");
+  }
 }

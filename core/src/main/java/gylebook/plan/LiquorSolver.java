@@ -9,9 +9,13 @@ import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
@@ -27,23 +31,34 @@ import org.hipparchus.optim.nonlinear.vector.constrained.QuadraticFunction;
 /// Ions and the straight-buffered pH are linear in the doses, so the nearest liquor is a bounded
 /// least-squares problem: `min sum ((A x + b - wanted)/scale)^2, x >= 0`, a quadratic program. What
 /// it gives is put on the steps of the scale, and the steps are then walked one dose at a time
-/// until none improves. The mash liquor and the liquor held back for after the mash are two
-/// problems: one has a pH, the other only its alkalinity to lose.
+/// until none improves; what can be left out for nearly the same liquor is left out. The mash
+/// liquor and the liquor held back for after the mash are two problems: one has a pH, the other
+/// only its alkalinity to lose.
 @AnyUnit("columns of ions, pH and doses")
 public final class LiquorSolver {
   // How far off counts as one unit of regret: a tenth of a usual ion, a twentieth of a pH.
   private static final double ION_SCALE_MG_PER_L = 10;
   private static final double PH_SCALE = 0.03;
+  // Of an ion that nobody asked for, three hundred mg/L are worth ten of one that is wanted.
+  private static final double UNASKED_SCALE_MG_PER_L = 300;
+  private static final double BEYOND_SCALE_MG_PER_L = 1;
+  // Where brewing liquors usually end (common practice, no source).
+  private static final double MOST_CALCIUM_MG_PER_L = 200;
+  private static final double MOST_MAGNESIUM_MG_PER_L = 30;
+  private static final double MOST_SODIUM_MG_PER_L = 100;
+  private static final double MOST_CHLORIDE_MG_PER_L = 250;
+  private static final double MOST_SULPHATE_MG_PER_L = 400;
   // A dose in itself is a small nuisance: of two ways, the one with less to weigh.
   private static final double DOSE_REGRET = 1e-4;
+  // Two mg/L on one ion: a tap wanders by more, and then a salt less to weigh is the better way.
+  private static final double SPARED_REGRET = 0.04;
   private static final int MOST_ITERATIONS = 2000;
   private static final int MOST_WALKS = 500;
-  private static final double MISSED_MG_PER_L = 10;
-  private static final double MISSED_PH = 0.05;
   // Share of the alkalinity that is gone at pH 5.40 (carbonate equilibria at 25 C).
   private static final double CONSUMED_FRAC = 0.9;
   private static final double TOP_UP_PH = 5.4;
   private static final double LEAST_TOP_UP_L = 0.05;
+  private static final double FINEST = 1e6;
 
   private final Recipe recipe;
   private final Settings settings;
@@ -141,7 +156,16 @@ public final class LiquorSolver {
   }
 
   private List<Liquor.Addition> mashAdditions() {
-    double[] stepCounts = walked(relaxed());
+    Doses doses = new Doses(this, walked(relaxed()));
+    Optional<Doses> fewer = Optional.of(doses);
+    while (fewer.isPresent()) {
+      doses = fewer.get();
+      fewer = doses.fewer();
+    }
+    return doses.solver().additions(doses.stepCounts());
+  }
+
+  private List<Liquor.Addition> additions(double[] stepCounts) {
     List<Liquor.Addition> additions = new ArrayList<>();
     for (int i = 0; i < stepCounts.length; i++) {
       if (stepCounts[i] > 0) {
@@ -149,6 +173,31 @@ public final class LiquorSolver {
       }
     }
     return additions;
+  }
+
+  /// Doses of what a house holds.
+  @SuppressWarnings("ArrayRecordComponent") // passed on, never compared
+  private record Doses(LiquorSolver solver, double[] stepCounts) {
+    private double regret() {
+      return solver.regret(stepCounts);
+    }
+
+    /// One thing less to weigh, where that is hardly further off.
+    Optional<Doses> fewer() {
+      double mostRegret = regret() + SPARED_REGRET;
+      return IntStream.range(0, stepCounts.length)
+          .filter(i -> stepCounts[i] > 0)
+          .mapToObj(this::without)
+          .filter(doses -> doses.regret() < mostRegret)
+          .min(Comparator.comparingDouble(Doses::regret));
+    }
+
+    private Doses without(int number) {
+      List<Stock> less = new ArrayList<>(solver.house);
+      less.remove(number);
+      LiquorSolver other = new LiquorSolver(solver.recipe, solver.settings, solver.wanted, less);
+      return new Doses(other, other.walked(other.relaxed()));
+    }
   }
 
   /// Held-back liquor gets the mash's salts by its share of the litres, and acid for its
@@ -178,7 +227,7 @@ public final class LiquorSolver {
     return additions;
   }
 
-  private static boolean raisesAlkalinity(Stock stock) {
+  static boolean raisesAlkalinity(Stock stock) {
     return switch (stock.agent()) {
       case BAKING_SODA, CHALK, SLAKED_LIME -> true;
       default -> false;
@@ -193,36 +242,41 @@ public final class LiquorSolver {
   }
 
   private static Liquor.Addition addition(Stock stock, double stepCount, Liquor.Into into) {
-    double amount = stepCount * stock.stepNumber();
-    Entered entered =
-        stock.acid()
-            ? Entered.of(amount, Unit.known(Quantity.VOLUME, "mL"))
-            : Entered.of(amount, Unit.known(Quantity.SMALL_MASS, "g"));
+    // Steps of a tenth do not add up exactly; nobody weighs the rest.
+    double amount = Math.rint(stepCount * stock.stepNumber() * FINEST) / FINEST;
+    Unit unit =
+        stock.acid() ? Unit.known(Quantity.VOLUME, "mL") : Unit.known(Quantity.SMALL_MASS, "g");
+    String digits = BigDecimal.valueOf(amount).stripTrailingZeros().toPlainString();
+    Entered entered = new Entered(unit.toInside(amount), unit, digits + " " + unit.symbol());
     return new Liquor.Addition(stock.name(), stock.agent(), entered, into);
   }
 
   /// How far a liquor is from the wanted one, each row in its own regret.
   private double[] residuals(double[] stepCounts) {
-    List<Liquor.Addition> additions = new ArrayList<>();
-    for (int i = 0; i < stepCounts.length; i++) {
-      if (stepCounts[i] > 0) {
-        additions.add(addition(house.get(i), stepCounts[i], Liquor.Into.MASH));
-      }
-    }
-    LiquorLook look = look(additions);
+    LiquorLook look = look(additions(stepCounts));
     Liquor.Ions got = look.mash();
+    Liquor.Ions bare = recipe.liquor().ions();
     return new double[] {
-      off(got.calciumMgPerL(), wanted.calciumMgPerL(), ION_SCALE_MG_PER_L),
-      off(got.magnesiumMgPerL(), wanted.magnesiumMgPerL(), ION_SCALE_MG_PER_L),
-      off(got.sodiumMgPerL(), wanted.sodiumMgPerL(), ION_SCALE_MG_PER_L),
-      off(got.chlorideMgPerL(), wanted.chlorideMgPerL(), ION_SCALE_MG_PER_L),
-      off(got.sulphateMgPerL(), wanted.sulphateMgPerL(), ION_SCALE_MG_PER_L),
-      off(look.mashPh(), wanted.mashPh(), PH_SCALE)
+      off(got.calciumMgPerL(), wanted.calciumMgPerL(), bare.calciumMgPerL(), MOST_CALCIUM_MG_PER_L),
+      off(got.magnesiumMgPerL(), wanted.magnesiumMgPerL(), bare.magnesiumMgPerL(), MOST_MAGNESIUM_MG_PER_L),
+      off(got.sodiumMgPerL(), wanted.sodiumMgPerL(), bare.sodiumMgPerL(), MOST_SODIUM_MG_PER_L),
+      off(got.chlorideMgPerL(), wanted.chlorideMgPerL(), bare.chlorideMgPerL(), MOST_CHLORIDE_MG_PER_L),
+      off(got.sulphateMgPerL(), wanted.sulphateMgPerL(), bare.sulphateMgPerL(), MOST_SULPHATE_MG_PER_L),
+      Double.isNaN(wanted.mashPh()) || Double.isNaN(look.mashPh())
+          ? 0
+          : (look.mashPh() - wanted.mashPh()) / PH_SCALE
     };
   }
 
-  private static double off(double got, double want, double scale) {
-    return Double.isNaN(want) || Double.isNaN(got) ? 0 : (got - want) / scale;
+  /// An ion that nobody asked for may rise a little for the sake of the others, up to where brewing
+  /// liquors usually end.
+  private static double off(
+      double gotMgPerL, double wantMgPerL, double bareMgPerL, double mostMgPerL) {
+    if (!Double.isNaN(wantMgPerL)) {
+      return (gotMgPerL - wantMgPerL) / ION_SCALE_MG_PER_L;
+    }
+    double beyondMgPerL = Math.max(0, gotMgPerL - Math.max(bareMgPerL, mostMgPerL));
+    return (gotMgPerL - bareMgPerL) / UNASKED_SCALE_MG_PER_L + beyondMgPerL / BEYOND_SCALE_MG_PER_L;
   }
 
   private double regret(double[] stepCounts) {
@@ -314,37 +368,7 @@ public final class LiquorSolver {
   }
 
   private List<List<Note>> missed(LiquorLook look) {
-    List<List<Note>> missed = new ArrayList<>();
-    Liquor.Ions got = look.mash();
-    miss(missed, "Calcium", "mashCalciumMgPerL", got.calciumMgPerL(), wanted.calciumMgPerL());
-    miss(
-        missed,
-        "Magnesium",
-        "mashMagnesiumMgPerL",
-        got.magnesiumMgPerL(),
-        wanted.magnesiumMgPerL());
-    miss(missed, "Sodium", "mashSodiumMgPerL", got.sodiumMgPerL(), wanted.sodiumMgPerL());
-    miss(missed, "Chloride", "mashChlorideMgPerL", got.chlorideMgPerL(), wanted.chlorideMgPerL());
-    miss(missed, "Sulphate", "mashSulfateMgPerL", got.sulphateMgPerL(), wanted.sulphateMgPerL());
-    if (Math.abs(look.mashPh() - wanted.mashPh()) > MISSED_PH) {
-      missed.add(sentence("The mash's pH", "mashPh", look.mashPh(), wanted.mashPh()));
-    }
-    return missed;
-  }
-
-  private static void miss(
-      List<List<Note>> missed, String what, String key, double got, double want) {
-    if (Math.abs(got - want) > MISSED_MG_PER_L) {
-      missed.add(sentence(what, key, got, want));
-    }
-  }
-
-  private static List<Note> sentence(String what, String key, double got, double want) {
-    return List.of(
-        Note.of(what + " comes to ", key, got),
-        Note.of(" where ", key, want),
-        Note.words(
-            " is wanted: what is in the house cannot bring it nearer without moving the rest"
-                + " further off."));
+    Shortfall shortfall = new Shortfall(look(List.of()), house);
+    return shortfall.of(look, wanted);
   }
 }

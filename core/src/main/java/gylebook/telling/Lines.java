@@ -233,6 +233,8 @@ final class Lines {
     }
     return switch (said) {
       case "calcium chloride" -> Liquor.Agent.CALCIUM_CHLORIDE_DIHYDRATE;
+      case "anhydrous calcium chloride", "calcium chloride anhydrous" ->
+          Liquor.Agent.CALCIUM_CHLORIDE_ANHYDROUS;
       case "magnesium chloride" -> Liquor.Agent.MAGNESIUM_CHLORIDE;
       case "lime" -> Liquor.Agent.SLAKED_LIME;
       default -> Liquor.Agent.UNKNOWN;

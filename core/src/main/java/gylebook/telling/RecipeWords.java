@@ -16,6 +16,9 @@ import java.util.List;
 /// ([Filling]). The last section holds what matters but is not needed for reading the recipe.
 @AnyUnit("shows amounts of every quantity")
 public final class RecipeWords {
+  /// The heading of the section about the liquor.
+  public static final String LIQUOR = "Liquor";
+
   private final Recipe recipe;
   private final ReadingUnits units;
   private final Draft draft;
@@ -156,7 +159,7 @@ public final class RecipeWords {
   }
 
   private void liquor() {
-    draft.section("Liquor");
+    draft.section(LIQUOR);
     List<String> lines =
         Grammar.lines(
             recipe.liquor().additions().size(),

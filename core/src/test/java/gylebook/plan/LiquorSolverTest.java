@@ -77,7 +77,54 @@ class LiquorSolverTest {
     LiquorSolver.Treatment found =
         LiquorSolver.solved(from(new Liquor.Ions(0, 0, 80, 0, 0, 0)), SET, wanted, HOUSE);
     assertThat(found.missed().stream().map(Note::plain))
-        .anyMatch(words -> words.startsWith("Sodium comes to 80"));
+        .anyMatch(words -> words.startsWith("Sodium comes to 80") && words.contains("thinning"));
+  }
+
+  private static List<String> missed(LiquorSolver.Wanted wanted, List<LiquorSolver.Stock> house) {
+    Recipe soft = from(new Liquor.Ions(12, 2, 8, 10, 9, 120));
+    return LiquorSolver.solved(soft, SET, wanted, house).missed().stream()
+        .map(Note::plain)
+        .toList();
+  }
+
+  @Test
+  void saysWhyItIsNotReached() {
+    double any = Double.NaN;
+    assertThat(missed(new LiquorSolver.Wanted(any, 30, any, any, any, any), List.of(GYPSUM)))
+        .singleElement()
+        .asString()
+        .endsWith("nothing in the house brings magnesium.");
+    assertThat(missed(new LiquorSolver.Wanted(any, any, any, any, any, 5.0), List.of(SALT)))
+        .singleElement()
+        .asString()
+        .endsWith("there is no acid in the house.");
+    assertThat(missed(new LiquorSolver.Wanted(any, any, any, any, any, 6.2), List.of(LACTIC)))
+        .singleElement()
+        .asString()
+        .endsWith("nothing in the house raises it.");
+    // Gypsum brings one sulphate with each calcium: 40.078 g/mol with 96.056 g/mol (IUPAC).
+    assertThat(missed(new LiquorSolver.Wanted(150, any, any, any, 9, any), List.of(GYPSUM)))
+        .allMatch(words -> words.endsWith("moving the rest further off."))
+        .hasSize(2);
+  }
+
+  @Test
+  void noSaltIsHeapedUpForThePhAlone() {
+    double any = Double.NaN;
+    LiquorSolver.Wanted wanted = new LiquorSolver.Wanted(90, any, any, any, any, 5.4);
+    Recipe tap = from(new Liquor.Ions(38, 8, 12, 20, 30, 180));
+    LiquorSolver.Treatment sour = LiquorSolver.solved(tap, SET, wanted, HOUSE);
+    assertThat(amount(sour, "lactic acid 88 %", Liquor.Into.MASH)).isGreaterThan(0.5);
+    assertThat(amount(sour, "Epsom salt", Liquor.Into.MASH)).isZero();
+    assertThat(sour.mashPh()).isCloseTo(5.4, within(0.03));
+    // Without acid in the house the pH is missed rather than the water turned to bitter salt;
+    // magnesium to 30 mg/L is the usual end (common practice, no source).
+    LiquorSolver.Treatment without =
+        LiquorSolver.solved(tap, SET, wanted, List.of(GYPSUM, CHLORIDE, EPSOM, SALT, SODA));
+    assertThat(without.mash().magnesiumMgPerL()).isLessThan(35);
+    assertThat(without.mash().sulphateMgPerL()).isLessThan(405);
+    assertThat(without.missed().stream().map(Note::plain))
+        .anyMatch(words -> words.endsWith("there is no acid in the house."));
   }
 
   @Test

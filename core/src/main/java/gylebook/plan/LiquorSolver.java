@@ -258,10 +258,22 @@ public final class LiquorSolver {
     Liquor.Ions bare = recipe.liquor().ions();
     return new double[] {
       off(got.calciumMgPerL(), wanted.calciumMgPerL(), bare.calciumMgPerL(), MOST_CALCIUM_MG_PER_L),
-      off(got.magnesiumMgPerL(), wanted.magnesiumMgPerL(), bare.magnesiumMgPerL(), MOST_MAGNESIUM_MG_PER_L),
+      off(
+          got.magnesiumMgPerL(),
+          wanted.magnesiumMgPerL(),
+          bare.magnesiumMgPerL(),
+          MOST_MAGNESIUM_MG_PER_L),
       off(got.sodiumMgPerL(), wanted.sodiumMgPerL(), bare.sodiumMgPerL(), MOST_SODIUM_MG_PER_L),
-      off(got.chlorideMgPerL(), wanted.chlorideMgPerL(), bare.chlorideMgPerL(), MOST_CHLORIDE_MG_PER_L),
-      off(got.sulphateMgPerL(), wanted.sulphateMgPerL(), bare.sulphateMgPerL(), MOST_SULPHATE_MG_PER_L),
+      off(
+          got.chlorideMgPerL(),
+          wanted.chlorideMgPerL(),
+          bare.chlorideMgPerL(),
+          MOST_CHLORIDE_MG_PER_L),
+      off(
+          got.sulphateMgPerL(),
+          wanted.sulphateMgPerL(),
+          bare.sulphateMgPerL(),
+          MOST_SULPHATE_MG_PER_L),
       Double.isNaN(wanted.mashPh()) || Double.isNaN(look.mashPh())
           ? 0
           : (look.mashPh() - wanted.mashPh()) / PH_SCALE

@@ -46,6 +46,7 @@ final class GylePage {
     html.append(
         "</ul><p><a href=\"/instruments\">Instruments</a>"
             + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
+            + " <a href=\"/rehearsal\">Rehearsal: a brew day for practice</a>"
             + " <a href=\"/screens\">Other screens</a></p>");
     html.append(bringing(book));
     return Html.page("Gylebook", html.toString());

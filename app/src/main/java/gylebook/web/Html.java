@@ -17,6 +17,11 @@ final class Html {
         .replace("'", "&#39;");
   }
 
+  /// An amount whose number and unit stay on one line.
+  static String whole(String amount) {
+    return escaped(amount).replace(" ", "&nbsp;");
+  }
+
   /// A whole page.
   static String page(String title, String body) {
     return "<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">"

@@ -156,9 +156,9 @@ final class Pages {
                   Shown.clock(milestone.atSec().low()),
                   Shown.clock(milestone.atSec().high()),
                   escaped(milestone.says()),
-                  escaped(shown.value("wortC", milestone.wortC().middle())),
-                  escaped(shown.value("hotL", milestone.hotL().middle())),
-                  escaped(shown.value("wortPlato", milestone.wortPlato().middle())),
+                  Html.whole(shown.value("wortC", milestone.wortC().middle())),
+                  Html.whole(shown.value("hotL", milestone.hotL().middle())),
+                  Html.whole(shown.value("wortPlato", milestone.wortPlato().middle())),
                   milestone.hands() == 0 ? "" : escaped(milestone.doing())));
     }
     html.append("</tbody></table></div></section>");

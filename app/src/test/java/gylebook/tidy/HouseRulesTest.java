@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.dependencies.SliceRule;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.util.List;
 import java.util.stream.Stream;
@@ -36,15 +37,24 @@ final class HouseRulesTest {
 
   @Test
   void roomsFormNoCycle() {
-    JavaClasses classes =
-        new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("gylebook");
-    SlicesRuleDefinition.slices()
-        .matching("gylebook.(*)..")
-        .should()
-        .beFreeOfCycles()
-        .check(classes);
+    noCycleIn("gylebook.(*)..")
+        .check(
+            new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("gylebook"));
+  }
+
+  @Test
+  void aRingOfRoomsIsFound() {
+    JavaClasses ring = new ClassFileImporter().importPackages("gylebook.tidy.ring");
+    assertThat(noCycleIn("gylebook.tidy.ring.(*)..").evaluate(ring).getFailureReport().getDetails())
+        .singleElement()
+        .asString()
+        .contains("Cycle detected", "Slice hose", "Slice kettle");
+  }
+
+  private static SliceRule noCycleIn(String rooms) {
+    return SlicesRuleDefinition.slices().matching(rooms).should().beFreeOfCycles();
   }
 
   private static void clean(Rule rule, List<Sheet> sheets) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -21,6 +22,7 @@ final class PapersTest {
   private static final Path ROOT = Checkout.root();
   private static final Pattern DEPENDENCY =
       Pattern.compile("(?s)<dependency>.*?<artifactId>([^<]+)</artifactId>");
+  private static final Pattern WORD = Pattern.compile("(?m)^\\| ([^|]+?) \\| [^|]+ \\| [^|]+ \\|");
   private static final Pattern LINK = Pattern.compile("]\\(([^)#:]+)\\)");
 
   @Test
@@ -84,6 +86,39 @@ final class PapersTest {
     List<String> keys = House.bibKeys();
     Set<String> once = new HashSet<>();
     assertThat(keys.stream().filter(key -> !once.add(key))).as("keys that stand twice").isEmpty();
+  }
+
+  @Test
+  void everyWordOfTheNomenclatureStandsOnceAndIsOneTheHouseUses() throws IOException {
+    List<String> words =
+        found(WORD, read("docs/nomenclature.md")).stream()
+            .filter(cell -> !cell.equals("word") && !cell.startsWith("-"))
+            .flatMap(cell -> Stream.of(cell.split(",\\s*")))
+            .toList();
+    assertThat(words).hasSizeGreaterThan(50).doesNotHaveDuplicates();
+    String house = house();
+    assertThat(words.stream().filter(word -> !isSaid(word, house)))
+        .as("words that nothing in the house is called by any more")
+        .isEmpty();
+    assertThat(isSaid("no such word", house)).isFalse();
+  }
+
+  /// Whether a word is in the sources, written apart or as a name is.
+  private static boolean isSaid(String word, String house) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return Stream.of(" ", "", "_", "-").anyMatch(by -> house.contains(lower.replace(" ", by)));
+  }
+
+  private static String house() throws IOException {
+    StringBuilder said = new StringBuilder();
+    for (String module : List.of("core", "app")) {
+      try (Stream<Path> files = Files.walk(ROOT.resolve(module).resolve("src/main"))) {
+        for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+          said.append(Files.readString(file).toLowerCase(Locale.ROOT));
+        }
+      }
+    }
+    return said.toString();
   }
 
   @Test

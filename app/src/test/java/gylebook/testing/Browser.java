@@ -107,9 +107,7 @@ public final class Browser {
     AxeRunOptions faultsAlone = new AxeRunOptions();
     faultsAlone.setResultTypes(List.of("violations"));
     return new AxeBuilder(page)
-        .options(faultsAlone)
-        .setLegacyMode(true)
-        .analyze().getViolations().stream()
+        .options(faultsAlone).setLegacyMode(true).analyze().getViolations().stream()
             .map(rule -> rule.getId() + ": " + rule.getNodes())
             .toList();
   }

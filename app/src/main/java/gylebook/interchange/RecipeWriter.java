@@ -138,6 +138,9 @@ public final class RecipeWriter {
               + aim.into().words()
               + ".");
     }
+    if (aim.colourEbc().isPresent()) {
+      lost.says("colour", "The colour that is wanted has no place in the standard.");
+    }
     if (!aim.doneBy().isEmpty()) {
       lost.says("done by", "When the brew day is to be done has no place in the standard.");
     }

@@ -157,15 +157,7 @@ public final class PlanCommand implements Callable<Integer> {
 
   private void begin(Planned planned, Recipe wanted, PrintWriter to) {
     Aim aim = wanted.aim();
-    Recipe asked =
-        wanted.withAim(
-            new Aim(
-                aim.lengthL(),
-                aim.into(),
-                aim.strengthPlato(),
-                aim.bitternessMgPerL(),
-                aim.readyBy(),
-                Objects.requireNonNullElse(doneBy, aim.doneBy())));
+    Recipe asked = wanted.withAim(aim.withDoneBy(Objects.requireNonNullElse(doneBy, aim.doneBy())));
     String says = Finish.says(planned, asked);
     if (!says.isEmpty()) {
       to.println(says);

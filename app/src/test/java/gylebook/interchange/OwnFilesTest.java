@@ -70,7 +70,7 @@ class OwnFilesTest {
     Recipe recipe = Demo.copperBitter();
     String older =
         OwnFiles.recipe(recipe)
-            .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC)\" : null", "")
+            .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC|colourEbc)\" : null", "")
             .replaceAll(",\\s*\"wrap\" : \"SEALED\"", "")
             .replaceAll(",\\s*\"doneBy\" : \"\"", "");
     assertThat(older).doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap", "doneBy");

@@ -42,6 +42,7 @@ final class Guards {
     guards.drain();
     guards.heat();
     guards.unfinished(day.recipe());
+    ColourNote.of(day, ensemble).ifPresent(guards.found::add);
     guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
     guards.found.sort(
         Comparator.comparing(Guard::level)

@@ -37,7 +37,14 @@ final class Rescale {
       }
     }
     Aim reached =
-        new Aim(aim.lengthL(), aim.into(), strength, bitterness, aim.readyBy(), aim.doneBy());
+        new Aim(
+            aim.lengthL(),
+            aim.into(),
+            strength,
+            bitterness,
+            aim.readyBy(),
+            aim.doneBy(),
+            aim.colourEbc().or(() -> entered(there.colourEbc(), Quantity.COLOUR)));
     return recipe.withAim(reached);
   }
 

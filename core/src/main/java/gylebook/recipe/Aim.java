@@ -11,13 +11,15 @@ import java.util.Optional;
 /// @param bitternessMgPerL iso-alpha in the finished beer
 /// @param readyBy the day on which the beer is wanted, as typed; empty when it does not matter
 /// @param doneBy when the brew day is to be done, as typed; empty when it does not matter
+/// @param colourEbc colour of the beer; the grist stands, but it is said what would bring it there
 public record Aim(
     Entered lengthL,
     Into into,
     Optional<Entered> strengthPlato,
     Optional<Entered> bitternessMgPerL,
     String readyBy,
-    String doneBy) {
+    String doneBy,
+    Optional<Entered> colourEbc) {
 
   /// A beer for which no end of the brew day is wanted.
   public Aim(
@@ -26,7 +28,12 @@ public record Aim(
       Optional<Entered> strengthPlato,
       Optional<Entered> bitternessMgPerL,
       String readyBy) {
-    this(lengthL, into, strengthPlato, bitternessMgPerL, readyBy, "");
+    this(lengthL, into, strengthPlato, bitternessMgPerL, readyBy, "", Optional.empty());
+  }
+
+  /// The same with another end of the brew day.
+  public Aim withDoneBy(String newDoneBy) {
+    return new Aim(lengthL, into, strengthPlato, bitternessMgPerL, readyBy, newDoneBy, colourEbc);
   }
 
   /// Where a length is measured.

@@ -68,6 +68,7 @@ public final class RecipeWords {
         both
             ? "Aim for a strength of " + strength + " and a bitterness of " + bitterness + "."
             : "Strength wanted: " + strength + "; bitterness wanted: " + bitterness + ".");
+    draft.say("Colour wanted: {aim.colourEbc|colour of the beer}.");
   }
 
   private void grist() {

@@ -370,6 +370,17 @@ class FillingTest {
   }
 
   @Test
+  void aColourIsWantedInAnyUnitOrNot() {
+    Recipe dark = filled(Demo.copperBitter(), "aim.colourEbc", "15 SRM");
+    // 25/12.7 EBC to the SRM unit (the two methods' own cuvettes and factors: 25 against 12.7).
+    assertThat(dark.aim().colourEbc().orElseThrow().inside())
+        .isCloseTo(15 * 25 / 12.7, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(dark.aim().colourEbc().orElseThrow().asTyped()).isEqualTo("15 SRM");
+    assertThat(filled(dark, "aim.colourEbc", "none")).isEqualTo(Demo.copperBitter());
+    assertThat(why(dark, "aim.colourEbc", "ruby")).contains("ruby");
+  }
+
+  @Test
   void oldHopsSayWhatIsLeftOfThem() {
     Recipe bitter = Demo.copperBitter();
     assertThat(text(bitter)).contains("taken as fresh; its age: not said.");

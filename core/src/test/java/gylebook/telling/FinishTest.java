@@ -12,6 +12,7 @@ import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -62,7 +63,8 @@ class FinishTest {
             aim.strengthPlato(),
             aim.bitternessMgPerL(),
             readyBy,
-            doneBy));
+            doneBy,
+            Optional.empty()));
   }
 
   @Test

@@ -89,6 +89,7 @@ import gylebook.science.Pitching;
 import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
 import gylebook.science.Pt100;
+import gylebook.science.PumpNeed;
 import gylebook.science.Purge;
 import gylebook.science.Radiation;
 import gylebook.science.RateLearning;
@@ -98,6 +99,7 @@ import gylebook.science.RelayTest;
 import gylebook.science.ResidualAlkalinity;
 import gylebook.science.RoomGas;
 import gylebook.science.Salt;
+import gylebook.science.SaltDoses;
 import gylebook.science.Sanitiser;
 import gylebook.science.Saturation;
 import gylebook.science.ScalarKalman;
@@ -220,6 +222,7 @@ final class Phenomena {
     PlatoScale.class,
     PotentialExtract.class,
     Pt100.class,
+    PumpNeed.class,
     Purge.class,
     Radiation.class,
     RateLearning.class,
@@ -229,6 +232,7 @@ final class Phenomena {
     ResidualAlkalinity.class,
     RoomGas.class,
     Salt.class,
+    SaltDoses.class,
     Sanitiser.class,
     Saturation.class,
     ScalarKalman.class,

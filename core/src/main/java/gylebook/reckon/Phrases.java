@@ -77,7 +77,9 @@ final class Phrases {
       station pressure: air-pressure-from-report air-pressure
       hose in draught, hose draught, loss draught: hose-drop-in-draught
       ergun: bed-pressure-ergun
-      rattles, rattle, rattling: suction-head
+      rattles, rattle, rattling: suction-head pump-need
+      pump rattled, npshr, pump needs: pump-need
+      salts in house, salts for ions, water profile, ion profile: salts-for-liquor salt-ions
       pt100 tolerance, pt100 class, pt100 limit: pt100-class-b pt100-class-a
       calibrate, calibrate thermometer: two-point-calibration ice-point-calibration
       uncertainty, uncertainty of thermometer: doubt-from-limits doubt-combined

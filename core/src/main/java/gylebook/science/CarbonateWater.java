@@ -13,7 +13,7 @@ public final class CarbonateWater {
 
   /// pH of soda and hydrochloric acid in water that cannot lose its carbon dioxide.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.MEMORY)
+  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "soda-water-ph-closed",
       says = "The pH of water with sodium bicarbonate and hydrochloric acid, nothing gassing off.",
@@ -29,7 +29,7 @@ public final class CarbonateWater {
 
   /// pH of soda in water that has come to rest with the air.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.MEMORY)
+  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "soda-water-ph-open",
       says = "The pH of water with sodium bicarbonate, or of pure water, open to the air.",
@@ -53,7 +53,7 @@ public final class CarbonateWater {
 
   /// Sodium hydroxide that brings phosphoric acid to a pH.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.MEMORY)
+  @Source(key = "bradley-pitzer-1979", at = "water as a dielectric", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "phosphoric-acid-neutralised",
       says = "The sodium hydroxide that brings phosphoric acid in water to a pH.",

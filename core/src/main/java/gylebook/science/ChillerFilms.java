@@ -28,7 +28,7 @@ public final class ChillerFilms {
       equation = "g = (k/k20)^0.6 (mu20/mu)^0.4",
       range = "turbulent water, 0 to 100 C; refused outside")
   @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.MEMORY)
-  @Source(key = "ramires-1995", at = "reference correlation", trust = Trust.MEMORY)
+  @Source(key = "ramires-1995", at = "reference correlation", trust = Trust.SECOND_HAND)
   public static double warmthFactor(double waterC) {
     double conducts = TubeFilm.conductivityWPerMK(waterC) / TubeFilm.conductivityWPerMK(SCALE_C);
     double thinner = WaterViscosity.waterPaSec(SCALE_C) / WaterViscosity.waterPaSec(waterC);

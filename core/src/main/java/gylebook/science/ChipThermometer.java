@@ -9,7 +9,7 @@ public final class ChipThermometer {
   /// Temperature that the register means: 16 bits, two's complement, 1/16 K each.
   ///
   /// Refused when it is no whole number of 0 to 65535.
-  @Source(key = "one-wire-chip", at = "register table", trust = Trust.MEMORY)
+  @Source(key = "one-wire-chip", at = "register table", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "chip-temperature",
       says = "What temperature does the one-wire chip's register mean?",
@@ -39,7 +39,7 @@ public final class ChipThermometer {
   }
 
   /// Check byte over the bytes before it: `x^8 + x^5 + x^4 + 1`, lowest bit first.
-  @Source(key = "one-wire-crc", at = "example", trust = Trust.MEMORY)
+  @Source(key = "one-wire-crc", at = "example", trust = Trust.SECOND_HAND)
   public static int checkByte(byte... bytes) {
     int check = 0;
     for (byte each : bytes) {

@@ -1,6 +1,7 @@
 package gylebook.science;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
@@ -15,8 +16,9 @@ import org.hipparchus.util.Pair;
 ///
 /// The most probable curve: least squares over readings and priors together, by Levenberg and
 /// Marquardt; the doubt is that of a normal distribution about it (Laplace). The original extract
-/// is taken as known and the temperature as seen; where they are not, early readings can make the
-/// forecast worse than none.
+/// is free within its own doubt: fixed to a wrong one, early readings make the forecast worse than
+/// none. A lag needs no number of its own: it only adds to the thermal time of the middle, which is
+/// free. The temperature is taken as seen.
 public final class FermentationFit {
   /// Attenuation; then the logarithms of rate, midpoint and skew.
   private static final double[] PRIORS = {
@@ -40,13 +42,15 @@ public final class FermentationFit {
   /// @param ratePerHr rate of the clock at 20 C
   /// @param midpointNumber thermal time of the middle
   /// @param skewNumber how lopsided it is
+  /// @param startPlato where it began, by the readings
   public record Fitted(
       double attenuationFrac,
       double attenuationDoubtFrac,
       double finalPlato,
       double ratePerHr,
       double midpointNumber,
-      double skewNumber) {}
+      double skewNumber,
+      double startPlato) {}
 
   /// One reading of the apparent extract.
   ///
@@ -58,7 +62,7 @@ public final class FermentationFit {
   /// The most probable curve at one temperature.
   ///
   /// Priors: attenuation 0.77 give or take 0.04, rate 0.10 per hour (35 %), midpoint 3.2 (25 %),
-  /// skew 1 (40 %); Q10 2.2.
+  /// skew 1 (40 %); Q10 2.2; original extract as gauged, give or take 0.15 P.
   ///
   /// - Valid: 8 to 26 C. Take 0.3 P for the doubt of a reading, not a spindle's 0.2: bands with 0.2
   ///   were found too narrow late, because the curve is not the beer.
@@ -81,9 +85,17 @@ public final class FermentationFit {
           @Usually(20)
           double fermentC,
       String readings,
-      @Usually(0.3) double doubtPlato) {
+      @Usually(0.3) double doubtPlato,
+      @Usually(0.15) double originalDoubtPlato) {
     double clock = FermentationCurve.ratePerHr(fermentC, 1, FermentationCurve.Q10_FACTOR);
-    return fitted(originalPlato, read(readings, clock), doubtPlato);
+    return fitted(originalPlato, originalDoubtPlato, read(readings, clock), doubtPlato);
+  }
+
+  /// The same with an original extract that is known for certain.
+  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
+  public static Fitted fitted(
+      double originalPlato, double fermentC, String readings, double doubtPlato) {
+    return fitted(originalPlato, fermentC, readings, doubtPlato, 0);
   }
 
   /// The most probable curve for any temperature history.
@@ -92,36 +104,54 @@ public final class FermentationFit {
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
   @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
   public static Fitted fitted(double originalPlato, List<Reading> readings, double doubtPlato) {
+    return fitted(originalPlato, 0, readings, doubtPlato);
+  }
+
+  /// The same with a doubt of the original extract; 0 takes it as known.
+  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
+  public static Fitted fitted(
+      double originalPlato, double originalDoubtPlato, List<Reading> readings, double doubtPlato) {
     Require.within("original extract in P", originalPlato, 1, 40);
+    Require.within("doubt of the original extract in P", originalDoubtPlato, 0, 5);
     Require.within("doubt of a reading in P", doubtPlato, 0.01, 5);
     for (Reading reading : readings) {
       Require.notBelow0("time of a reading in h", reading.clockHr());
       Require.within("reading in P", reading.extractPlato(), -10, 45);
     }
+    Start start = new Start(originalPlato, originalDoubtPlato);
     LeastSquaresOptimizer.Optimum best =
         new LevenbergMarquardtOptimizer()
             .optimize(
                 new LeastSquaresBuilder()
-                    .start(PRIORS)
-                    .target(new double[readings.size() + PRIORS.length])
-                    .model(at -> model(at, originalPlato, readings, doubtPlato))
+                    .start(Arrays.copyOf(PRIORS, PRIORS.length + 1))
+                    .target(new double[readings.size() + PRIORS.length + 1])
+                    .model(at -> model(at, start, readings, doubtPlato))
                     .maxEvaluations(ROUNDS)
                     .maxIterations(ROUNDS)
                     .build());
     RealVector at = best.getPoint();
     double end = at.getEntry(0);
+    double startPlato = start.startPlato(at);
     return new Fitted(
         end,
         best.getSigma(1e-12).getEntry(0),
-        originalPlato * (1 - end),
+        startPlato * (1 - end),
         Math.exp(at.getEntry(1)),
         Math.exp(at.getEntry(2)),
-        Math.exp(at.getEntry(3)));
+        Math.exp(at.getEntry(3)),
+        startPlato);
+  }
+
+  /// The original extract as gauged, and its doubt; the last parameter counts it in doubts.
+  private record Start(double gaugedPlato, double doubtPlato) {
+    double startPlato(RealVector at) {
+      return gaugedPlato + doubtPlato * at.getEntry(PRIORS.length);
+    }
   }
 
   private static Pair<RealVector, RealMatrix> model(
-      RealVector at, double originalPlato, List<Reading> readings, double doubtPlato) {
-    RealVector here = misses(at, originalPlato, readings, doubtPlato);
+      RealVector at, Start start, List<Reading> readings, double doubtPlato) {
+    RealVector here = misses(at, start, readings, doubtPlato);
     RealMatrix slopes = MatrixUtils.createRealMatrix(here.getDimension(), at.getDimension());
     for (int i = 0; i < at.getDimension(); i++) {
       RealVector up = at.copy();
@@ -130,8 +160,8 @@ public final class FermentationFit {
       down.addToEntry(i, -STEP_NUMBER);
       slopes.setColumnVector(
           i,
-          misses(up, originalPlato, readings, doubtPlato)
-              .subtract(misses(down, originalPlato, readings, doubtPlato))
+          misses(up, start, readings, doubtPlato)
+              .subtract(misses(down, start, readings, doubtPlato))
               .mapDivide(2 * STEP_NUMBER));
     }
     return new Pair<>(here, slopes);
@@ -139,8 +169,9 @@ public final class FermentationFit {
 
   /// Readings less curve, each in its own doubt; then the parameters less their priors.
   private static RealVector misses(
-      RealVector at, double originalPlato, List<Reading> readings, double doubtPlato) {
-    RealVector misses = new ArrayRealVector(readings.size() + PRIORS.length);
+      RealVector at, Start start, List<Reading> readings, double doubtPlato) {
+    RealVector misses = new ArrayRealVector(readings.size() + PRIORS.length + 1);
+    double originalPlato = start.startPlato(at);
     double fall = originalPlato * at.getEntry(0);
     double middle = Math.min(FermentationCurve.MOST_MIDPOINT_NUMBER, Math.exp(at.getEntry(2)));
     double skew =
@@ -157,6 +188,7 @@ public final class FermentationFit {
     for (int i = 0; i < PRIORS.length; i++) {
       misses.setEntry(readings.size() + i, (at.getEntry(i) - PRIORS[i]) / DOUBTS[i]);
     }
+    misses.setEntry(readings.size() + PRIORS.length, at.getEntry(PRIORS.length));
     return misses;
   }
 

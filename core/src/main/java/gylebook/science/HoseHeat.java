@@ -83,8 +83,8 @@ public final class HoseHeat {
   /// Resistance of a metre from the liquid to the wall's inside: `1 / (Nu pi k)`.
   ///
   /// Below Reynolds 3000 Hausen's form, above it Gnielinski's with `f = (0.790 ln Re - 1.64)^-2`.
-  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.MEMORY)
-  @Source(key = "hausen-1943", at = "laminar flow in short tubes", trust = Trust.MEMORY)
+  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.SECOND_HAND)
+  @Source(key = "hausen-1943", at = "laminar flow in short tubes", trust = Trust.SECOND_HAND)
   public static double insideMKPerW(Hose hose, Liquid liquid, double flowLPerSec) {
     double prandtl = liquid.heatJPerKgK * liquid.viscosityPaSec / liquid.conductivityWPerMK;
     double reynolds = reynoldsNumber(hose, liquid, flowLPerSec);
@@ -211,7 +211,7 @@ public final class HoseHeat {
 
   /// The same in a draught, whose outside coefficient is given (25 W/(m2 K) is a fair draught).
   @Source(key = "energy-balance", at = "heat of a stream in a tube", trust = Trust.COMPUTED)
-  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.MEMORY)
+  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "hose-drop-in-draught",
       says = "How many kelvin does the wort lose in a silicone hose in a draught?",

@@ -8,7 +8,7 @@ public final class Ntc {
   ///
   /// The usual values are widely used ones for 10 kohm (from memory); the maker's sheet has the
   /// right ones. Refused where they give no temperature above -270 C.
-  @Source(key = "steinhart-hart-1968", at = "three-term equation", trust = Trust.MEMORY)
+  @Source(key = "steinhart-hart-1968", at = "three-term equation", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "thermistor-temperature",
       says = "What temperature does a thermistor's resistance mean?",
@@ -29,7 +29,10 @@ public final class Ntc {
   }
 
   /// Resistance at a temperature: the same read backwards, by the cubic's one real root.
-  @Source(key = "steinhart-hart-1968", at = "three-term equation, inverted", trust = Trust.MEMORY)
+  @Source(
+      key = "steinhart-hart-1968",
+      at = "three-term equation, inverted",
+      trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "thermistor-resistance",
       says = "What resistance has a thermistor at a temperature?",

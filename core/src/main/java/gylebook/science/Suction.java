@@ -67,7 +67,7 @@ public final class Suction {
   /// Cover over the outlet below which a vortex draws air into the pump.
   ///
   /// `S = D (1 + 2.3 v / sqrt(g D))`, v the speed in the port.
-  @Source(key = "hi-9-8", at = "submergence", trust = Trust.MEMORY)
+  @Source(key = "hi-9-8", at = "submergence", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "vortex-cover",
       says = "How much liquid must cover the outlet so that no vortex draws air?",

@@ -134,7 +134,7 @@ public final class Thermocouple {
   }
 
   /// Limit of error of type T, class 2: the larger of 1 K and 0.75 %.
-  @Source(key = "iec-60584", at = "class 2", trust = Trust.MEMORY)
+  @Source(key = "iec-60584", at = "class 2", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "thermocouple-t-class-2",
       says = "How far off may a type T thermocouple of class 2 be?",

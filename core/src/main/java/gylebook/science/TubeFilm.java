@@ -45,7 +45,7 @@ public final class TubeFilm {
       says = "How well water conducts heat.",
       equation = "k = 0.6065 (-1.48445 + 4.12292 T* - 1.63866 T*^2), T* = T/298.15",
       range = "0 to 100 C, refused outside; within 1 %")
-  @Source(key = "ramires-1995", at = "reference correlation", trust = Trust.MEMORY)
+  @Source(key = "ramires-1995", at = "reference correlation", trust = Trust.SECOND_HAND)
   public static double conductivityWPerMK(@Usually(20) double waterC) {
     double kelvin = Require.within("water temperature in C", waterC, 0, 100) + 273.15;
     double t = kelvin / SCALE_KELVIN;
@@ -65,7 +65,7 @@ public final class TubeFilm {
       says = "How well water in a tube passes heat to the wall, by two correlations.",
       equation = "Nu after Gnielinski; Nu = 0.023 Re^0.8 Pr^0.3; h = Nu k/D",
       range = "turbulent, Reynolds above 3000, refused below; 0 to 100 C; give or take 20 %")
-  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.MEMORY)
+  @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.SECOND_HAND)
   @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.MEMORY)
   public static Films films(
       @Usually(0.0095) double boreM, double flowLPerSec, @Usually(55) double waterC) {

@@ -20,7 +20,7 @@ public final class WaterViscosity {
       says = "How viscous water is.",
       equation = "mu = 1e-6 sum a_i (T/300)^b_i",
       range = "0 to 100 C near one atmosphere; refused outside")
-  @Source(key = "iapws-viscosity", trust = Trust.MEMORY)
+  @Source(key = "iapws-viscosity", trust = Trust.SECOND_HAND)
   public static double waterPaSec(double waterC) {
     Require.within("water temperature in C", waterC, 0, 100);
     double reduced = (waterC + ZERO_KELVIN) / SCALE_KELVIN;

@@ -46,8 +46,11 @@ final class PracticePage {
         .append("</div><section><h2>Act</h2><div class=\"thumb\">");
     for (List<String> act : ACTS) {
       html.append(
-          "<button type=\"button\" class=\"act\" data-line=\"%s\">%s</button> "
-              .formatted(Html.escaped(act.getFirst()), Html.escaped(act.getLast())));
+          "<button type=\"button\" class=\"act%s\" data-line=\"%s\">%s</button> "
+              .formatted(
+                  act.getFirst().equals("end") ? "" : " deed",
+                  Html.escaped(act.getFirst()),
+                  Html.escaped(act.getLast())));
     }
     html.append("</div></section><section><h2>Begin</h2>")
         .append("<p>Choose the plan of a day, and what the instruments send is noted on a page of")
@@ -97,7 +100,7 @@ final class PracticePage {
         .ifPresent(
             id ->
                 html.append(
-                    "<p>It is noted: do what is to be done <a href=\"%s\">at its kettle</a>.</p>"
+                    "<p class=\"noted\">It is noted: read and do what is to be done <a href=\"%s\">at its kettle</a>.</p>"
                         .formatted(Html.escaped(kettle(id)))));
     html.append("<ol class=\"said-so-far\" reversed>");
     said.reversed().forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));

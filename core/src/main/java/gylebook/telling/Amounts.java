@@ -36,6 +36,9 @@ final class Amounts {
 
   private static final double G_PER_KG = 1000;
 
+  /// Below this a measuring jug is of no use.
+  private static final double SYRINGE_L = 0.1;
+
   /// Names of components, read once each: a page asks for hundreds of them.
   private static final Map<String, Optional<UnitName>> NAMES = new ConcurrentHashMap<>();
 
@@ -134,9 +137,19 @@ final class Amounts {
 
   /// An amount of something that is weighed on the small scales.
   static String shownSmall(Entered entered, ReadingUnits units) {
+    if (entered.unit().quantity() == Quantity.VOLUME) {
+      return shownVolume(entered.inside(), units);
+    }
     return entered.unit().quantity() == Quantity.MASS
         ? units.shown(Quantity.SMALL_MASS, G_PER_KG * entered.inside())
         : shown(entered, units);
+  }
+
+  /// A volume of something added: what a syringe measures is read in millilitres everywhere.
+  static String shownVolume(double volumeL, ReadingUnits units) {
+    return volumeL > 0 && volumeL < SYRINGE_L
+        ? Unit.known(Quantity.VOLUME, "mL").shown(volumeL)
+        : units.shown(Quantity.VOLUME, volumeL);
   }
 
   /// A count, which may say what is counted: "2 packets"; or an amount of the usual unit.

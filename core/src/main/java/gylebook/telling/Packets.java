@@ -19,6 +19,7 @@ import java.util.TreeMap;
 @AnyUnit("shows amounts of every quantity")
 final class Packets {
   private static final int MOST_CHARACTERS = 160;
+  private static final double PERCENT = 100;
 
   private final Recipe recipe;
   private final Draft draft;
@@ -64,7 +65,7 @@ final class Packets {
     if (hop.agedSec().isEmpty()) {
       return "taken as fresh; its age: " + age + ".";
     }
-    String left = units.shown(Quantity.SHARE, AgedHop.leftFrac(hop));
+    String left = Math.round(PERCENT * AgedHop.leftFrac(hop)) + " %";
     String where = hop.storedC().isEmpty() ? "kept nobody says where: " : "kept at ";
     String taken =
         hop.storedC().isEmpty()

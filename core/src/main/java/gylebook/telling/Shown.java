@@ -59,6 +59,9 @@ public final class Shown {
 
   /// An amount, whatever it was typed in; a count stands before what it counts: `2 ×`.
   public String amount(Entered entered) {
+    if (entered.unit().quantity() == Quantity.VOLUME) {
+      return Amounts.shownVolume(entered.inside(), units);
+    }
     return entered.unit().quantity() == Quantity.NUMBER
         ? entered.unit().shownNumber(entered.inside()).replaceAll("\\.0+$", "") + " ×"
         : units.shown(entered);

@@ -370,6 +370,20 @@ class FillingTest {
   }
 
   @Test
+  void aSyringeOfAcidIsReadInMillilitresByEverybody() {
+    Recipe sour = filled(Demo.copperBitter(), "liquor.additions.add", "4.5 mL lactic acid 80 %");
+    for (ReadingUnits units : SETS) {
+      assertThat(RecipeWords.of(sour, units))
+          .anySatisfy(section -> assertThat(section.text()).contains("4.5 mL lactic acid 80 %"));
+      String last = "liquor.additions.2.amountNumber";
+      Recipe more = done(Filling.recipe(sour, last, "5", units));
+      // A bare number over millilitres is millilitres: 5 mL are 0.005 L.
+      assertThat(more.liquor().additions().get(2).amountNumber().inside())
+          .isCloseTo(0.005, org.assertj.core.data.Offset.offset(1e-12));
+    }
+  }
+
+  @Test
   void aColourIsWantedInAnyUnitOrNot() {
     Recipe dark = filled(Demo.copperBitter(), "aim.colourEbc", "15 SRM");
     // 25/12.7 EBC to the SRM unit (the two methods' own cuvettes and factors: 25 against 12.7).

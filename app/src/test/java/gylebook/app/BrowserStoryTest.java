@@ -174,6 +174,7 @@ class BrowserStoryTest extends InBrowser {
       page.locator("#newcomer .slot[data-slot='name']").click();
       page.locator("#newcomer .editing input").fill("the blue pot");
       page.locator("#newcomer .editing input").press("Enter");
+      assertThat(page.locator("#newcomer .slot[data-slot='name']")).hasText("the blue pot");
       page.locator("#newcomer .slot[data-slot='place']").click();
       page.locator("#newcomer .editing select").selectOption("in the kettle");
       page.locator("#newcomer .editing button[type=submit]").click();

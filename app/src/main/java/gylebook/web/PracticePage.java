@@ -43,7 +43,7 @@ final class PracticePage {
         .append("<p id=\"state\" role=\"status\"></p>")
         .append("<div id=\"live\" data-live=\"/api/rehearsal\">")
         .append(said(practice))
-        .append("</div><section><h2>Act</h2><div class=\"thumb\">");
+        .append("</div><section class=\"acts\"><h2>Act</h2><div class=\"thumb\">");
     for (List<String> act : ACTS) {
       html.append(
           "<button type=\"button\" class=\"act%s\" data-line=\"%s\">%s</button> "
@@ -52,7 +52,7 @@ final class PracticePage {
                   Html.escaped(act.getFirst()),
                   Html.escaped(act.getLast())));
     }
-    html.append("</div></section><section><h2>Begin</h2>")
+    html.append("</div></section><section class=\"begins\"><h2>Begin</h2>")
         .append("<p>Choose the plan of a day, and what the instruments send is noted on a page of")
         .append(
             " its own, for practice: at its kettle you do what you would do on the day, and the")
@@ -94,7 +94,8 @@ final class PracticePage {
       return "<p>None is under way.</p>";
     }
     StringBuilder html =
-        new StringBuilder(practice.underWay() ? "<p>Under way.</p>" : "<p>It is over.</p>");
+        new StringBuilder(
+            practice.underWay() ? "<p class=\"under-way\">Under way.</p>" : "<p>It is over.</p>");
     practice
         .notedOn()
         .ifPresent(

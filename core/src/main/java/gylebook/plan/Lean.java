@@ -47,6 +47,23 @@ final class Lean {
     return new Lean(row);
   }
 
+  /// The lean of a plan that is there, read off its forecast; for a brew near it.
+  static Lean of(Planner.Before before) {
+    Plan plan = before.plan();
+    double[] single =
+        Ensemble.nominalOutcomes(Planner.day(before.recipe(), before.rig(), plan.settings()));
+    double[] row = new double[single.length];
+    Arrays.setAll(
+        row,
+        i ->
+            plan.forecast()
+                .figure(Outcome.values()[i].key())
+                .map(figure -> figure.band().middle() - single[i])
+                .filter(Double::isFinite)
+                .orElse(0.0));
+    return new Lean(row);
+  }
+
   /// Where the middle of many days comes out, by the day without luck.
   double middle(Outcomes single, Outcome outcome) {
     return single.at(outcome) + row[outcome.ordinal()];

@@ -30,18 +30,33 @@ public final class Planner {
   private final Rig rig;
   private final int days;
   private final long seed;
+  private final Optional<Before> before;
   private final BooleanSupplier stop;
   private final IntConsumer progress;
 
   private Planner(
-      Recipe recipe, Rig rig, int days, long seed, BooleanSupplier stop, IntConsumer progress) {
+      Recipe recipe,
+      Rig rig,
+      int days,
+      long seed,
+      Optional<Before> before,
+      BooleanSupplier stop,
+      IntConsumer progress) {
     this.recipe = recipe;
     this.rig = rig;
     this.days = days;
     this.seed = seed;
+    this.before = before;
     this.stop = stop;
     this.progress = progress;
   }
+
+  /// How a gyle was planned before it was edited.
+  ///
+  /// @param recipe as it was written then
+  /// @param rig as it was then
+  /// @param plan that came of it
+  public record Before(Recipe recipe, Rig rig, Plan plan) {}
 
   /// Plans a gyle.
   ///
@@ -53,6 +68,27 @@ public final class Planner {
   /// @param progress told how many days are done
   public static Planned plan(
       Recipe recipe, Rig rig, int days, long seed, BooleanSupplier stop, IntConsumer progress) {
+    return planned(recipe, rig, days, seed, Optional.empty(), stop, progress);
+  }
+
+  /// A quick look at a gyle that was just edited. By how much the middle of its days lies off the
+  /// day without luck is taken from the plan before, which saves a quarter of a thousand days.
+  ///
+  /// @param before how it was planned before
+  /// @param stop asked now and then; when it says so, CancellationException is thrown
+  public static Planned look(
+      Recipe recipe, Rig rig, int days, long seed, Before before, BooleanSupplier stop) {
+    return planned(recipe, rig, days, seed, Optional.of(before), stop, _ -> {});
+  }
+
+  private static Planned planned(
+      Recipe recipe,
+      Rig rig,
+      int days,
+      long seed,
+      Optional<Before> before,
+      BooleanSupplier stop,
+      IntConsumer progress) {
     if (recipe.grist().isEmpty()) {
       return new Planned.Impossible(
           "noGrist",
@@ -67,7 +103,7 @@ public final class Planner {
           "Say how many litres you want.",
           Optional.empty());
     }
-    return new Planner(Rescale.aimed(recipe), rig, days, seed, stop, progress).planned();
+    return new Planner(Rescale.aimed(recipe), rig, days, seed, before, stop, progress).planned();
   }
 
   /// The day that a plan is of, from the recipe as it was written and the settings that were found.
@@ -89,7 +125,8 @@ public final class Planner {
 
   /// Aims the middle of the days in place of the day without luck, where that still fits.
   private Solver.Found aimed(double lengthL, Solver.Found found) {
-    Solver.Found aimed = solved(lengthL, Lean.of(found.day(), seed, stop));
+    Lean lean = before.map(Lean::of).orElseGet(() -> Lean.of(found.day(), seed, stop));
+    Solver.Found aimed = solved(lengthL, lean);
     return Limits.of(recipe, rig, aimed).isEmpty() ? aimed : found;
   }
 

@@ -208,11 +208,6 @@ public final class FermentationFit {
   }
 
   private static double number(String text) {
-    try {
-      return Double.parseDouble(text.replace(',', '.'));
-    } catch (NumberFormatException odd) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no number; write readings as 24:9.1 48:4.7.", odd);
-    }
+    return Require.number(text, "readings as 24:9.1 48:4.7");
   }
 }

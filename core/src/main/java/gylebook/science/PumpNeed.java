@@ -107,11 +107,6 @@ public final class PumpNeed {
   }
 
   private static double number(String text) {
-    try {
-      return Double.parseDouble(text.replace(',', '.'));
-    } catch (NumberFormatException odd) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no number; write remarks as 7.7:quiet 2.0:rattled.", odd);
-    }
+    return Require.number(text, "remarks as 7.7:quiet 2.0:rattled");
   }
 }

@@ -45,6 +45,18 @@ public final class Require {
     return value;
   }
 
+  /// The number in a part of a text that holds several; a decimal comma is one too.
+  ///
+  /// @param written how the whole text is written, told to whoever wrote something else
+  public static double number(String text, String written) {
+    try {
+      return Double.parseDouble(text.replace(',', '.'));
+    } catch (NumberFormatException odd) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no number; write " + written + ".", odd);
+    }
+  }
+
   private static IllegalArgumentException refusal(String what, double value, String limit) {
     String must = value == Double.POSITIVE_INFINITY ? "finite" : limit;
     return new IllegalArgumentException(what + " is " + value + "; it must be " + must + ".");

@@ -112,12 +112,7 @@ public final class SaltDoses {
   }
 
   private static double number(String text) {
-    try {
-      return Double.parseDouble(text.replace(',', '.'));
-    } catch (NumberFormatException odd) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no number; write ions as Ca 50 Mg 10.", odd);
-    }
+    return Require.number(text, "ions as Ca 50 Mg 10");
   }
 
   private static List<Integer> salts(String house) {

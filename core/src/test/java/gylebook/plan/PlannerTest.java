@@ -16,6 +16,7 @@ import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
+import gylebook.simulate.Settings;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
@@ -92,6 +93,24 @@ class PlannerTest {
     Planned few = Planner.plan(recipe, DemoRigs.household(), 1, 20, () -> false, _ -> {});
     assertThat(((Planned.Feasible) few).plan().settings())
         .isEqualTo(feasible(recipe, DemoRigs.household()).settings());
+  }
+
+  /// What a first look sets, by the lean of the plan before, is what the whole plan then sets.
+  @Test
+  void aLookAfterAnEditSetsWhatTheWholePlanSets() {
+    Recipe recipe = Demo.copperBitter();
+    Rig rig = DemoRigs.household();
+    Planner.Before before = new Planner.Before(recipe, rig, feasible(recipe, rig));
+    for (double lengthL : new double[] {16, 19, 21}) {
+      Recipe edited = litres(recipe, lengthL);
+      Planned look = Planner.look(edited, rig, 100, Planner.USUAL_SEED, before, () -> false);
+      Settings quick = ((Planned.Feasible) look).plan().settings();
+      Settings whole = feasible(edited, rig).settings();
+      assertThat(quick.liquorL()).isCloseTo(whole.liquorL(), within(0.1));
+      assertThat(quick.strikeC()).isCloseTo(whole.strikeC(), within(0.1));
+      assertThat(quick.gristFactor()).isCloseTo(whole.gristFactor(), within(0.01));
+      assertThat(quick.hopFactor()).isCloseTo(whole.hopFactor(), within(0.02));
+    }
   }
 
   @Test

@@ -2,6 +2,7 @@ package gylebook.plan;
 
 import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
+import gylebook.science.WholeSteps;
 import gylebook.simulate.Dose;
 import gylebook.simulate.LiquorLook;
 import gylebook.simulate.Settings;
@@ -53,7 +54,6 @@ public final class LiquorSolver {
   // Two mg/L on one ion: a tap wanders by more, and then a salt less to weigh is the better way.
   private static final double SPARED_REGRET = 0.04;
   private static final int MOST_ITERATIONS = 2000;
-  private static final int MOST_WALKS = 500;
   // Share of the alkalinity that is gone at pH 5.40 (carbonate equilibria at 25 C).
   private static final double CONSUMED_FRAC = 0.9;
   private static final double TOP_UP_PH = 5.4;
@@ -156,7 +156,7 @@ public final class LiquorSolver {
   }
 
   private List<Liquor.Addition> mashAdditions() {
-    Doses doses = new Doses(this, walked(relaxed()));
+    Doses doses = new Doses(this, WholeSteps.near(relaxed(), this::regret));
     Optional<Doses> fewer = Optional.of(doses);
     while (fewer.isPresent()) {
       doses = fewer.get();
@@ -196,7 +196,7 @@ public final class LiquorSolver {
       List<Stock> less = new ArrayList<>(solver.house);
       less.remove(number);
       LiquorSolver other = new LiquorSolver(solver.recipe, solver.settings, solver.wanted, less);
-      return new Doses(other, other.walked(other.relaxed()));
+      return new Doses(other, WholeSteps.near(other.relaxed(), other::regret));
     }
   }
 
@@ -337,46 +337,6 @@ public final class LiquorSolver {
             .getX()
             .toArray();
     return Arrays.stream(found).map(x -> Math.max(0, x)).toArray();
-  }
-
-  /// On the steps of the scale, then one dose up or down, or one up and another down, while it
-  /// helps.
-  private double[] walked(double[] relaxed) {
-    double[] best = Arrays.stream(relaxed).map(Math::rint).toArray();
-    double bestRegret = regret(best);
-    boolean nearer = true;
-    for (int walk = 0; walk < MOST_WALKS && nearer; walk++) {
-      nearer = false;
-      for (double[] tried : neighbours(best)) {
-        double triedRegret = regret(tried);
-        if (triedRegret < bestRegret - 1e-9) {
-          best = tried;
-          bestRegret = triedRegret;
-          nearer = true;
-        }
-      }
-    }
-    return best;
-  }
-
-  private static List<double[]> neighbours(double[] at) {
-    List<double[]> found = new ArrayList<>();
-    for (int i = 0; i < at.length; i++) {
-      for (int j = 0; j < at.length; j++) {
-        double[] swapped = at.clone();
-        swapped[i] += 1;
-        swapped[j] -= i == j ? 0 : 1;
-        found.add(swapped);
-      }
-      double[] less = at.clone();
-      less[i] -= 1;
-      found.add(less);
-      double[] none = at.clone();
-      none[i] = 0;
-      found.add(none);
-    }
-    found.removeIf(tried -> Arrays.stream(tried).anyMatch(count -> count < 0));
-    return found;
   }
 
   private List<List<Note>> missed(LiquorLook look) {

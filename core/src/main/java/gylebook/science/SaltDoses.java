@@ -40,7 +40,6 @@ public final class SaltDoses {
   private static final double UNNAMED_RATIO = 0.1;
 
   private static final double MOST_MG_PER_L = 3000;
-  private static final int MOST_WALKS = 2000;
 
   private SaltDoses() {}
 
@@ -86,7 +85,7 @@ public final class SaltDoses {
     Require.within("liquor in L", liquorL, 0.1, 100_000);
     Require.within("step of the scale in g", stepG, 1e-4, 1000);
     Wish wish = new Wish(namedMgPerL(water), namedMgPerL(wanted), salts(house), liquorL, stepG);
-    return wish.told(wish.walkedCount());
+    return wish.told(WholeSteps.near(wish.relaxedCount(), wish::regretNumber));
   }
 
   /// Ions of a text, NaN for those not in it.
@@ -240,41 +239,6 @@ public final class SaltDoses {
         counts[at[j]] = solved[j];
       }
       return counts;
-    }
-
-    /// On the steps of the scale; then one up, one down, or one of each, while it helps.
-    double[] walkedCount() {
-      double[] best = Arrays.stream(relaxedCount()).map(Math::rint).toArray();
-      double least = regretNumber(best);
-      boolean nearer = true;
-      for (int walk = 0; walk < MOST_WALKS && nearer; walk++) {
-        nearer = false;
-        for (double[] tried : neighbours(best)) {
-          if (regretNumber(tried) < least - 1e-9) {
-            best = tried;
-            least = regretNumber(tried);
-            nearer = true;
-          }
-        }
-      }
-      return best;
-    }
-
-    private static List<double[]> neighbours(double[] atCount) {
-      List<double[]> found = new ArrayList<>();
-      for (int i = 0; i < atCount.length; i++) {
-        for (int j = 0; j < atCount.length; j++) {
-          double[] swapped = atCount.clone();
-          swapped[i] += 1;
-          swapped[j] -= i == j ? 0 : 1;
-          found.add(swapped);
-        }
-        double[] less = atCount.clone();
-        less[i] -= 1;
-        found.add(less);
-      }
-      found.removeIf(tried -> Arrays.stream(tried).anyMatch(count -> count < 0));
-      return found;
     }
 
     Doses told(double[] stepCount) {

@@ -101,10 +101,10 @@ final class LiquorPage {
           "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td>%s<td>%s</td></tr>"
               .formatted(
                   escaped(row.says()),
-                  escaped(row.wanted()),
-                  escaped(row.mash()),
-                  held ? "<td>" + escaped(row.whole()) + "</td>" : "",
-                  escaped(row.before())));
+                  Html.whole(row.wanted()),
+                  Html.whole(row.mash()),
+                  held ? "<td>" + Html.whole(row.whole()) + "</td>" : "",
+                  Html.whole(row.before())));
     }
     html.append("</tbody></table></div>");
   }

@@ -55,6 +55,16 @@ final class Clerk implements Desk {
   }
 
   @Override
+  public boolean has(String once) {
+    try {
+      return journal.has(once);
+    } catch (JournalUnavailable _) {
+      // Whoever asks goes on to write, and hears then what is wrong.
+      return false;
+    }
+  }
+
+  @Override
   public Runnable listen(Consumer<String> ear) {
     ears.add(ear);
     return () -> ears.remove(ear);
@@ -79,6 +89,10 @@ final class Clerk implements Desk {
       String gyleId, OptionalLong afterSeq, Command command, String once, Optional<Instant> at) {
     try {
       catchUp();
+      if (journal.has(once)) {
+        // Its acknowledgement was lost on the way; decided again it might make no sense any more.
+        return new Answer.Written(book);
+      }
       return switch (book.decide(gyleId, command)) {
         case Verdict.Refused(String because, String maybe) -> new Answer.Refused(because, maybe);
         case Verdict.Accepted(List<Event> events) when events.isEmpty() -> new Answer.Written(book);

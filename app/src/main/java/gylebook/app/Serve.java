@@ -1,5 +1,6 @@
 package gylebook.app;
 
+import gylebook.brewday.Book;
 import gylebook.brewday.Command;
 import gylebook.device.OneWireInstruments;
 import gylebook.gate.Gate;
@@ -19,9 +20,12 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /// Opens the book and serves the page until the program is ended.
 final class Serve {
+  private static final String FIRST = "bitter";
+
   private Serve() {}
 
   /// Runs until ended.
@@ -37,11 +41,23 @@ final class Serve {
   /// @return the exit code
   static int run(
       Settings settings, PrintWriter out, PrintWriter err, Consumer<PageServer> meanwhile) {
-    try (DiskJournal journal = DiskJournal.open(settings.book())) {
+    return run(settings, DiskJournal::open, out, err, meanwhile);
+  }
+
+  /// Serves from a book that is opened in another way, as tests do it.
+  ///
+  /// @return the exit code
+  static int run(
+      Settings settings,
+      Function<Path, DiskJournal> opening,
+      PrintWriter out,
+      PrintWriter err,
+      Consumer<PageServer> meanwhile) {
+    try (DiskJournal journal = opening.apply(settings.book())) {
       InstantSource clock = SteadyClock.ofThisMachine(journal.newest());
       Desk clerk = new Clerk(journal, clock);
       Papers wallet = new Wallet();
-      if (clerk.book().gyles().isEmpty()) {
+      if (begun(clerk.book())) {
         invent(clerk, wallet);
       }
       Path oneWireRoot = OneWireInstruments.USUAL_ROOT;
@@ -100,9 +116,14 @@ final class Serve {
     }
   }
 
+  /// Whether the book is new, or was left by a program that ended before both gyles stood in it.
+  private static boolean begun(Book book) {
+    return book.gyles().stream().allMatch(gyle -> gyle.gyleId().equals(FIRST));
+  }
+
   /// Writes the invented gyles into a book nobody has written in.
   static void invent(Desk desk, Papers papers) {
-    open(desk, papers, "bitter", Demo.copperBitter(), DemoRigs.household());
+    open(desk, papers, FIRST, Demo.copperBitter(), DemoRigs.household());
     open(desk, papers, "wheat", Demo.wheatBeer(), DemoRigs.smallFlat());
   }
 

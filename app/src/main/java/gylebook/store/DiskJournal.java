@@ -98,6 +98,18 @@ public final class DiskJournal implements Journal, AutoCloseable {
     }
   }
 
+  @Override
+  public synchronized boolean has(String once) {
+    try {
+      Connection open = opened();
+      boolean there = !byOnce(open, once).isEmpty();
+      open.commit();
+      return there;
+    } catch (SQLException failure) {
+      throw unavailable("read", failure);
+    }
+  }
+
   /// When the newest entry was written; the beginning of time in an empty book.
   public synchronized Instant newest() {
     try (PreparedStatement asked =

@@ -28,6 +28,9 @@ public interface Desk {
   /// @param at when it happened; empty for now
   Answer note(String gyleId, Command command, String once, Optional<Instant> at);
 
+  /// Whether a note that its sender named so stands in the book already.
+  boolean has(String once);
+
   /// The time by the clock that notes are written by.
   Instant now();
 

@@ -208,6 +208,11 @@ final class KettleRoutes {
       return;
     }
     Gyle gyle = found.get();
+    String once = Said.once(context);
+    if (desk.has(once)) {
+      Said.answer(context, new Desk.Answer.Written(desk.book()), book -> standing(gyle, ""));
+      return;
+    }
     Map<String, String> said = Said.words(context);
     Optional<Instant> at;
     try {
@@ -218,7 +223,7 @@ final class KettleRoutes {
     }
     switch (command(gyle, said)) {
       case Asked.Clear(Command command) -> {
-        Desk.Answer answer = desk.note(gyle.gyleId(), command, Said.once(context), at);
+        Desk.Answer answer = desk.note(gyle.gyleId(), command, once, at);
         Said.answer(context, answer, book -> standing(again(book, gyle), ""));
       }
       case Asked.Unclear(String what, String value, String maybe) ->

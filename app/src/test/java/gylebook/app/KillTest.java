@@ -19,7 +19,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /// The whole program is killed while it is written to, again and again; whatever it acknowledged is
-/// there after the next start. `-Dkills=200` for a long campaign, `-Dcase.seed=N` to see one again.
+/// there after the next start. 50 times under `-Plong`, `-Dkills=200` for a longer campaign,
+/// `-Dcase.seed=N` to see one again.
 class KillTest {
   private static final JsonMapper JSON = new JsonMapper();
 
@@ -27,7 +28,7 @@ class KillTest {
 
   @Test
   void whatWasAcknowledgedIsThereAfterAKill() throws IOException, InterruptedException {
-    int kills = Integer.getInteger("kills", 3);
+    int kills = Integer.getInteger("kills", Boolean.getBoolean("long") ? 50 : 3);
     long seed = Long.getLong("case.seed", 20260314L);
     RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
     Path book = folder.resolve("book.sqlite");

@@ -48,6 +48,11 @@ class NoteTakerTest {
         public List<Entry> entries(long afterSeq) {
           return kept.entries(afterSeq);
         }
+
+        @Override
+        public boolean has(String once) {
+          return kept.has(once);
+        }
       };
   private final Clerk clerk = new Clerk(disk, InstantSource.fixed(NOW.plusSeconds(3600)));
   private final Wallet wallet = new Wallet();

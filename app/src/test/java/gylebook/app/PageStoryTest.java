@@ -56,6 +56,11 @@ class PageStoryTest {
     public List<Entry> entries(long afterSeq) {
       return kept.entries(afterSeq);
     }
+
+    @Override
+    public boolean has(String once) {
+      return kept.has(once);
+    }
   }
 
   @BeforeEach

@@ -77,6 +77,8 @@ abstract class JournalContract {
             List.of(new Event.GyleOpened("a", false), new Event.RecipeKept("{}", "opened")));
     List<Entry> added = journal.append(first);
 
+    assertThat(journal.has("phone-17")).isTrue();
+    assertThat(journal.has("phone-18")).isFalse();
     assertThat(journal.append(first)).isEqualTo(added);
     assertThat(
             journal.append(
@@ -92,5 +94,6 @@ abstract class JournalContract {
     journal.append(addition("a", 1, new Event.UnitsChosen("", "us")));
 
     assertThat(journal.entries(0)).hasSize(2);
+    assertThat(journal.has("")).isFalse();
   }
 }

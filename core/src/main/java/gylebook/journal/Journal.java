@@ -23,4 +23,10 @@ public interface Journal {
   /// @param afterSeq 0 for the whole book
   /// @throws JournalUnavailable when it cannot be read
   List<Entry> entries(long afterSeq);
+
+  /// Whether an addition of that name is in the book, so that it need not be decided again; none
+  /// bears the empty name.
+  ///
+  /// @throws JournalUnavailable when it cannot be read
+  boolean has(String once);
 }

@@ -40,6 +40,11 @@ public final class MemoryJournal implements Journal {
     return entries.stream().filter(entry -> entry.seq() > afterSeq).toList();
   }
 
+  @Override
+  public synchronized boolean has(String name) {
+    return once.containsKey(name);
+  }
+
   private long lastSeq(String gyleId) {
     return entries.stream()
         .filter(entry -> entry.gyleId().equals(gyleId))

@@ -125,25 +125,22 @@ public final class PlanCommand implements Callable<Integer> {
       Rig on = sources.rig(rigName());
       found.remarks().forEach(remark -> line.getErr().println("Note: " + remark));
       line.getErr().flush();
-      Recipe treated = treated(found.recipe(), on, json ? line.getErr() : out);
-      return planned(treated, on, out, line.getErr());
+      return planned(found.recipe(), on, out, line.getErr());
     } catch (PlanSources.Unreadable unreadable) {
       return refused(line.getErr(), unreadable.sentence());
     }
   }
 
-  /// The recipe with the salts and acid that were found for a wanted liquor, where one is.
-  private Recipe treated(Recipe wanted, Rig on, PrintWriter to) {
-    Optional<LiquorAnswer> found = liquor.answer(wanted, on, seed, units.units());
-    found.ifPresent(answer -> to.println(answer.text()));
-    to.flush();
-    return found.map(LiquorAnswer::recipe).orElse(wanted);
-  }
-
   private int planned(Recipe wanted, Rig on, PrintWriter out, PrintWriter err) {
-    Planned planned = Planner.plan(wanted, on, days, seed, () -> false, _ -> {});
-    out.print(json ? PlanJson.of(planned) : Report.text(planned, units.units()));
-    begin(planned, wanted, json ? err : out);
+    Optional<LiquorAnswer> treated = liquor.answer(wanted, on, seed, units.units());
+    if (!json) {
+      treated.ifPresent(answer -> out.println(answer.text()));
+      out.flush();
+    }
+    Recipe brewed = treated.map(LiquorAnswer::recipe).orElse(wanted);
+    Planned planned = Planner.plan(brewed, on, days, seed, () -> false, _ -> {});
+    out.print(json ? PlanJson.of(planned, treated) : Report.text(planned, units.units()));
+    begin(planned, brewed, json ? err : out);
     out.flush();
     if (!(planned instanceof Planned.Feasible(Plan plan))) {
       if (sheet != null) {

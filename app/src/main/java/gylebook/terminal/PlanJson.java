@@ -9,12 +9,20 @@ import gylebook.plan.Note;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Trace;
+import gylebook.recipe.Liquor;
+import gylebook.science.LiquorLevels;
+import gylebook.telling.LiquorAnswer;
 import gylebook.units.AnyUnit;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
 import gylebook.units.UnitName;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -27,8 +35,10 @@ final class PlanJson {
 
   private PlanJson() {}
 
-  static String of(Planned planned) {
+  /// @param liquor the salts and acid that were asked for and are planned with
+  static String of(Planned planned, Optional<LiquorAnswer> liquor) {
     Map<String, Object> written = new LinkedHashMap<>();
+    liquor.ifPresent(answer -> written.put("liquor", liquor(answer)));
     switch (planned) {
       case Planned.Feasible feasible -> {
         written.put("feasible", true);
@@ -63,6 +73,54 @@ final class PlanJson {
     written.put("worthMeasuring", forecast.worthMeasuring());
     written.put("stepSec", forecast.stepSec());
     written.put("traces", forecast.traces().stream().map(PlanJson::trace).toList());
+    return written;
+  }
+
+  private static Map<String, Object> liquor(LiquorAnswer answer) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("wanted", levels(answer.wanted()));
+    written.put("additions", answer.found().additions().stream().map(PlanJson::addition).toList());
+    written.put("mash", levels(answer.found().mash(), answer.found().mashPh()));
+    written.put("whole", levels(answer.found().whole(), Double.NaN));
+    written.put("missed", answer.missed());
+    written.put("caution", answer.caution());
+    return written;
+  }
+
+  /// Grams of a salt, millilitres of an acid: the steps in which they are measured.
+  private static Map<String, Object> addition(Liquor.Addition addition) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("name", addition.name());
+    written.put("into", addition.into().name().toLowerCase(Locale.ROOT));
+    Entered amount = addition.amountNumber();
+    boolean volume = amount.unit().quantity() == Quantity.VOLUME;
+    Unit unit = volume ? Unit.known(Quantity.VOLUME, "mL") : Unit.known(Quantity.SMALL_MASS, "g");
+    double number = amount.unit().equals(unit) ? amount.value() : unit.fromInside(amount.inside());
+    written.put(volume ? "volumeMl" : "massG", number);
+    return written;
+  }
+
+  private static Map<String, @Nullable Double> levels(Liquor.Ions ions, double mashPh) {
+    return levels(
+        new LiquorLevels(
+            ions.calciumMgPerL(),
+            ions.magnesiumMgPerL(),
+            ions.sodiumMgPerL(),
+            ions.chlorideMgPerL(),
+            ions.sulphateMgPerL(),
+            ions.bicarbonateMgPerL(),
+            mashPh));
+  }
+
+  private static Map<String, @Nullable Double> levels(LiquorLevels levels) {
+    Map<String, @Nullable Double> written = new LinkedHashMap<>();
+    written.put("calciumMgPerL", number(levels.calciumMgPerL()));
+    written.put("magnesiumMgPerL", number(levels.magnesiumMgPerL()));
+    written.put("sodiumMgPerL", number(levels.sodiumMgPerL()));
+    written.put("chlorideMgPerL", number(levels.chlorideMgPerL()));
+    written.put("sulfateMgPerL", number(levels.sulfateMgPerL()));
+    written.put("bicarbonateMgPerL", number(levels.bicarbonateMgPerL()));
+    written.put("mashPh", number(levels.mashPh()));
     return written;
   }
 

@@ -75,7 +75,13 @@ class PlanCommandTest {
 
   @Test
   void theJsonIsWhatItsSchemaSays() throws IOException {
-    Said said = said("demo-wheat", "--days", "60", "--json");
+    JsonNode written = written(said("demo-wheat", "--days", "60", "--json"));
+    assertThat(written.get("plan").get("days").asInt()).isEqualTo(60);
+    assertThat(written.has("liquor")).isFalse();
+  }
+
+  /// What it says, held against the schema.
+  private static JsonNode written(Said said) throws IOException {
     String schema =
         Files.readString(
             Checkout.root().resolve("docs/schema/forecast.schema.json"), StandardCharsets.UTF_8);
@@ -83,7 +89,35 @@ class PlanCommandTest {
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schema);
     JsonNode written = JsonMapper.builder().build().readTree(said.out());
     assertThat(checked.validate(written)).isEmpty();
-    assertThat(written.get("plan").get("days").asInt()).isEqualTo(60);
+    return written;
+  }
+
+  @Test
+  void theJsonHoldsTheAmountsForAWantedLiquor() throws IOException {
+    Said said =
+        said(
+            "demo",
+            "--days",
+            "60",
+            "--json",
+            "--liquor",
+            "calcium 100, magnesium 90, pH 5.3",
+            "--house",
+            "gypsum, calcium chloride, lactic acid 80 %");
+    assertThat(said.err()).isEmpty();
+    JsonNode liquor = written(said).get("liquor");
+    assertThat(liquor.get("wanted").get("calciumMgPerL").asDouble()).isEqualTo(100);
+    assertThat(liquor.get("wanted").get("sodiumMgPerL").isNull()).isTrue();
+    assertThat(liquor.get("mash").get("mashPh").asDouble()).isBetween(5.25, 5.35);
+    assertThat(liquor.get("missed").get(0).asString()).contains("magnesium");
+    assertThat(liquor.get("caution").asString()).contains("goggles");
+    boolean acid = false;
+    for (JsonNode addition : liquor.get("additions")) {
+      acid |= addition.get("name").asString().equals("lactic acid 80 %");
+      double amount = addition.path("massG").asDouble(addition.path("volumeMl").asDouble(0));
+      assertThat(amount * 10).isGreaterThan(0).isEqualTo(Math.rint(amount * 10));
+    }
+    assertThat(acid).isTrue();
   }
 
   @Test

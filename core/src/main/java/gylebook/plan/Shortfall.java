@@ -1,6 +1,7 @@
 package gylebook.plan;
 
 import gylebook.recipe.Liquor;
+import gylebook.science.LiquorLevels;
 import gylebook.science.Salt;
 import gylebook.simulate.Dose;
 import gylebook.simulate.LiquorLook;
@@ -18,6 +19,7 @@ import java.util.function.ToDoubleFunction;
 @AnyUnit("ions and a pH")
 record Shortfall(LiquorLook bare, List<LiquorSolver.Stock> house) {
   private static final double MISSED_MG_PER_L = 10;
+  private static final String BICARBONATE = "Bicarbonate";
   private static final double MISSED_PH = 0.05;
   private static final String MOVES_THE_REST =
       " is wanted: what is in the house cannot bring it nearer without moving the rest further"
@@ -29,7 +31,7 @@ record Shortfall(LiquorLook bare, List<LiquorSolver.Stock> house) {
       String key,
       ToDoubleFunction<Liquor.Ions> inLiquor,
       ToDoubleFunction<Salt.Ions> inSalt,
-      ToDoubleFunction<LiquorSolver.Wanted> inWish) {}
+      ToDoubleFunction<LiquorLevels> inWish) {}
 
   private static final List<Ion> IONS =
       List.of(
@@ -38,34 +40,40 @@ record Shortfall(LiquorLook bare, List<LiquorSolver.Stock> house) {
               "mashCalciumMgPerL",
               Liquor.Ions::calciumMgPerL,
               Salt.Ions::calciumMgPerL,
-              LiquorSolver.Wanted::calciumMgPerL),
+              LiquorLevels::calciumMgPerL),
           new Ion(
               "Magnesium",
               "mashMagnesiumMgPerL",
               Liquor.Ions::magnesiumMgPerL,
               Salt.Ions::magnesiumMgPerL,
-              LiquorSolver.Wanted::magnesiumMgPerL),
+              LiquorLevels::magnesiumMgPerL),
           new Ion(
               "Sodium",
               "mashSodiumMgPerL",
               Liquor.Ions::sodiumMgPerL,
               Salt.Ions::sodiumMgPerL,
-              LiquorSolver.Wanted::sodiumMgPerL),
+              LiquorLevels::sodiumMgPerL),
           new Ion(
               "Chloride",
               "mashChlorideMgPerL",
               Liquor.Ions::chlorideMgPerL,
               Salt.Ions::chlorideMgPerL,
-              LiquorSolver.Wanted::chlorideMgPerL),
+              LiquorLevels::chlorideMgPerL),
           new Ion(
               "Sulphate",
               "mashSulfateMgPerL",
               Liquor.Ions::sulphateMgPerL,
               Salt.Ions::sulfateMgPerL,
-              LiquorSolver.Wanted::sulphateMgPerL));
+              LiquorLevels::sulfateMgPerL),
+          new Ion(
+              BICARBONATE,
+              "mashBicarbonateMgPerL",
+              Liquor.Ions::bicarbonateMgPerL,
+              salt -> salt.alkalinityMeqPerL(),
+              LiquorLevels::bicarbonateMgPerL));
 
   /// A sentence for each line that is missed.
-  List<List<Note>> of(LiquorLook look, LiquorSolver.Wanted wanted) {
+  List<List<Note>> of(LiquorLook look, LiquorLevels wanted) {
     List<List<Note>> missed = new ArrayList<>();
     for (Ion ion : IONS) {
       double got = ion.inLiquor().applyAsDouble(look.mash());
@@ -85,8 +93,12 @@ record Shortfall(LiquorLook bare, List<LiquorSolver.Stock> house) {
   private String why(Ion ion, double got, double want) {
     String name = ion.says().toLowerCase(Locale.ROOT);
     if (got > want && ion.inLiquor().applyAsDouble(bare.mash()) > want + MISSED_MG_PER_L) {
-      return " is wanted: the water holds more before anything is added, and only thinning it with"
-          + " filtered water brings it down.";
+      boolean acid = ion.says().equals(BICARBONATE);
+      return " is wanted: the water holds more before anything is added, and only "
+          + (acid ? "acid, or " : "")
+          + "thinning it with filtered water"
+          + (acid ? "," : "")
+          + " brings it down.";
     }
     boolean brought = house.stream().anyMatch(stock -> brings(ion, stock));
     return got < want && !brought

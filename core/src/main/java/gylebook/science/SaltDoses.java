@@ -1,21 +1,17 @@
 package gylebook.science;
 
+import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.QRDecomposition;
-import org.hipparchus.linear.RealMatrix;
 
 /// Salts from what is in the house for wanted ions in a liquor.
 ///
-/// Ions are linear in the doses, so the nearest liquor is a least-squares problem with no dose
-/// below nought; with so few salts every selection of them is tried, and the best one is exact. The
-/// doses are then put on the steps of the scale and walked one step at a time until none helps. The
-/// pH of the mash is not in here: the plan of a recipe solves both together.
+/// [LiquorDoses] does the solving, the same as for the liquor of a plan; here the pH of the mash is
+/// left out of the wish, and salts and ions are read from texts.
+@AnyUnit("columns of ions, in the order of their names, and of doses")
 public final class SaltDoses {
   private static final List<String> IONS = List.of("Ca", "Mg", "Na", "Cl", "SO4", "HCO3");
   private static final List<Salt> SALTS =
@@ -34,11 +30,12 @@ public final class SaltDoses {
           "magnesium chloride",
           "table salt",
           "baking soda");
+  // Reading a formula is dear and a dose is a straight line: a gram of each, once.
+  private static final List<double[]> OF_A_GRAM =
+      SALTS.stream().map(salt -> ionsMgPerL(salt.ionsOf(1))).toList();
   private static final Pattern ION = Pattern.compile("([A-Za-z]+\\d?)\\s*[=:]?\\s*([0-9.,]+)");
 
-  /// An ion nobody named shall stay as the water has it, at a tenth of the weight of a wanted one.
-  private static final double UNNAMED_RATIO = 0.1;
-
+  private static final double FINEST = 1e6;
   private static final double MOST_MG_PER_L = 3000;
 
   private SaltDoses() {}
@@ -64,11 +61,13 @@ public final class SaltDoses {
 
   /// The doses that come nearest to wanted ions.
   ///
-  /// `min sum w_i (water_i + sum_j a_ij x_j/V - wanted_i)^2`, x a whole number of steps, none below
-  /// 0
+  /// `min sum ((water_i + sum_j a_ij x_j/V - wanted_i)/scale_i)^2`, x a whole number of steps, none
+  /// below 0; scale 10 mg/L for a wanted ion, 300 for one that is not named
   ///
   /// - Valid: salts that dissolve: to 3000 mg/L of an ion. An ion not named in the wish stays near
-  ///   what the water has. Chalk and lime are left out: they deliver less than they hold.
+  ///   what the water has, and under where brewing liquors usually end. A salt that brings the
+  ///   whole nearer by less than two mg/L of one ion is left out. Chalk and lime are left out: they
+  ///   deliver less than they hold.
   ///
   /// @param water ions in mg/L, as `Ca 50 Mg 10 HCO3 100`; one not named is 0
   /// @param wanted the same for what is wanted
@@ -78,14 +77,33 @@ public final class SaltDoses {
   @Reckoned(
       name = "salts-for-liquor",
       says = "Which salts of those in the house bring a liquor to wanted ions?",
-      equation = "min sum w (water + sum a x/V - wanted)^2, x in steps of the scale, none below 0",
+      equation =
+          "min sum ((water + sum a x/V - wanted)/scale)^2, x in steps of the scale, none below 0",
       range = "dissolving salts, to 3000 mg/L of an ion; the pH of the mash is not in here")
   public static Doses doses(
       double liquorL, String water, String wanted, String house, @Usually(0.1) double stepG) {
     Require.within("liquor in L", liquorL, 0.1, 100_000);
     Require.within("step of the scale in g", stepG, 1e-4, 1000);
-    Wish wish = new Wish(namedMgPerL(water), namedMgPerL(wanted), salts(house), liquorL, stepG);
-    return wish.told(WholeSteps.near(wish.relaxedCount(), wish::regretNumber));
+    double[] waterMgPerL =
+        Arrays.stream(namedMgPerL(water)).map(held -> Double.isNaN(held) ? 0 : held).toArray();
+    double[] wantedMgPerL = namedMgPerL(wanted);
+    List<Integer> salts = salts(house);
+    double[] counts =
+        LiquorDoses.stepCounts(
+            levels(wantedMgPerL),
+            salts.size(),
+            steps -> levels(heldMgPerL(waterMgPerL, salts, times(steps, stepG / liquorL))));
+    double[] held = heldMgPerL(waterMgPerL, salts, times(counts, stepG / liquorL));
+    double[] doseG = new double[SALTS.size()];
+    for (int j = 0; j < counts.length; j++) {
+      // Steps of a tenth do not add up exactly; nobody weighs the rest.
+      doseG[salts.get(j)] = Math.rint(counts[j] * stepG * FINEST) / FINEST;
+    }
+    return told(doseG, held, missedMgPerL(held, wantedMgPerL));
+  }
+
+  private static double[] times(double[] counts, double per) {
+    return Arrays.stream(counts).map(count -> count * per).toArray();
   }
 
   /// Ions of a text, NaN for those not in it.
@@ -133,8 +151,7 @@ public final class SaltDoses {
     return found;
   }
 
-  private static double[] ionsMgPerL(Salt salt) {
-    Salt.Ions one = salt.ionsOf(1);
+  private static double[] ionsMgPerL(Salt.Ions one) {
     return new double[] {
       one.calciumMgPerL(),
       one.magnesiumMgPerL(),
@@ -145,116 +162,46 @@ public final class SaltDoses {
     };
   }
 
-  /// One liquor, one wish, and what is in the house.
-  private static final class Wish {
-    private final double[] waterMgPerL;
-    private final double[] wantedMgPerL;
-    private final double[] weightRatio;
-    private final List<Integer> house;
-    private final double[][] stepMgPerL;
-    private final double stepG;
+  private static LiquorLevels levels(double[] mgPerL) {
+    return new LiquorLevels(
+        mgPerL[0], mgPerL[1], mgPerL[2], mgPerL[3], mgPerL[4], mgPerL[5], Double.NaN);
+  }
 
-    Wish(
-        double[] waterMgPerL,
-        double[] wantedMgPerL,
-        List<Integer> house,
-        double liquorL,
-        double stepG) {
-      this.waterMgPerL =
-          Arrays.stream(waterMgPerL).map(held -> Double.isNaN(held) ? 0 : held).toArray();
-      this.wantedMgPerL = this.waterMgPerL.clone();
-      this.weightRatio = new double[IONS.size()];
-      for (int i = 0; i < IONS.size(); i++) {
-        boolean named = !Double.isNaN(wantedMgPerL[i]);
-        weightRatio[i] = named ? 1 : UNNAMED_RATIO;
-        this.wantedMgPerL[i] = named ? wantedMgPerL[i] : this.waterMgPerL[i];
-      }
-      this.house = List.copyOf(house);
-      this.stepG = stepG;
-      this.stepMgPerL =
-          house.stream()
-              .map(
-                  at ->
-                      Arrays.stream(ionsMgPerL(SALTS.get(at)))
-                          .map(per -> per * stepG / liquorL)
-                          .toArray())
-              .toArray(double[][]::new);
-    }
-
-    /// Ions with so many steps of each salt.
-    private double[] heldMgPerL(double[] stepCount) {
-      double[] held = waterMgPerL.clone();
-      for (int j = 0; j < stepCount.length; j++) {
-        for (int i = 0; i < held.length; i++) {
-          held[i] += stepCount[j] * stepMgPerL[j][i];
-        }
-      }
-      return held;
-    }
-
-    private double regretNumber(double[] stepCount) {
-      double[] held = heldMgPerL(stepCount);
-      double sum = 0;
+  /// What the liquor holds with doses of a house's salts.
+  private static double[] heldMgPerL(double[] water, List<Integer> house, double[] doseGPerL) {
+    double[] held = water.clone();
+    for (int j = 0; j < doseGPerL.length; j++) {
+      double[] perG = OF_A_GRAM.get(house.get(j));
       for (int i = 0; i < held.length; i++) {
-        sum += Math.pow(weightRatio[i] * (held[i] - wantedMgPerL[i]), 2);
+        held[i] += perG[i] * doseGPerL[j];
       }
-      return sum;
     }
+    return held;
+  }
 
-    /// The best of all selections, without the steps.
-    private double[] relaxedCount() {
-      double[] best = new double[house.size()];
-      double least = regretNumber(best);
-      for (int chosen = 1; chosen < 1 << house.size(); chosen++) {
-        double[] tried = solvedCount(chosen);
-        if (Arrays.stream(tried).allMatch(count -> count >= 0) && regretNumber(tried) < least) {
-          best = tried;
-          least = regretNumber(tried);
-        }
-      }
-      return best;
+  private static double missedMgPerL(double[] held, double[] wanted) {
+    double missed = 0;
+    for (int i = 0; i < held.length; i++) {
+      double off = Double.isNaN(wanted[i]) ? 0 : Math.abs(held[i] - wanted[i]);
+      missed = Math.max(missed, off);
     }
+    return missed;
+  }
 
-    private double[] solvedCount(int chosen) {
-      int[] at =
-          java.util.stream.IntStream.range(0, house.size())
-              .filter(j -> (chosen >> j & 1) == 1)
-              .toArray();
-      RealMatrix slopes = MatrixUtils.createRealMatrix(IONS.size(), at.length);
-      double[] gaps = new double[IONS.size()];
-      for (int i = 0; i < IONS.size(); i++) {
-        gaps[i] = weightRatio[i] * (wantedMgPerL[i] - waterMgPerL[i]);
-        for (int j = 0; j < at.length; j++) {
-          slopes.setEntry(i, j, weightRatio[i] * stepMgPerL[at[j]][i]);
-        }
-      }
-      double[] counts = new double[house.size()];
-      QRDecomposition parted = new QRDecomposition(slopes);
-      if (!parted.getSolver().isNonSingular()) {
-        counts[at[0]] = -1;
-        return counts;
-      }
-      double[] solved = parted.getSolver().solve(new ArrayRealVector(gaps)).toArray();
-      for (int j = 0; j < at.length; j++) {
-        counts[at[j]] = solved[j];
-      }
-      return counts;
-    }
-
-    Doses told(double[] stepCount) {
-      double[] grams = new double[SALTS.size()];
-      for (int j = 0; j < stepCount.length; j++) {
-        grams[house.get(j)] = stepCount[j] * stepG;
-      }
-      double[] held = heldMgPerL(stepCount);
-      double missed = 0;
-      for (int i = 0; i < held.length; i++) {
-        double off = weightRatio[i] == 1 ? Math.abs(held[i] - wantedMgPerL[i]) : 0;
-        missed = Math.max(missed, off);
-      }
-      return new Doses(
-          grams[0], grams[1], grams[2], grams[3], grams[4], grams[5], held[0], held[1], held[2],
-          held[3], held[4], held[5], missed);
-    }
+  private static Doses told(double[] doseG, double[] held, double missedMgPerL) {
+    return new Doses(
+        doseG[0],
+        doseG[1],
+        doseG[2],
+        doseG[3],
+        doseG[4],
+        doseG[5],
+        held[0],
+        held[1],
+        held[2],
+        held[3],
+        held[4],
+        held[5],
+        missedMgPerL);
   }
 }

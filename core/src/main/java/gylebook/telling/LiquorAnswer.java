@@ -3,6 +3,7 @@ package gylebook.telling;
 import gylebook.plan.LiquorSolver;
 import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
+import gylebook.science.LiquorLevels;
 import gylebook.simulate.LiquorLook;
 import gylebook.simulate.Settings;
 import gylebook.units.AnyUnit;
@@ -19,9 +20,17 @@ import java.util.Locale;
 /// @param missed what was not reached, and why; empty when all was
 /// @param caution what to mind with acid; empty without
 /// @param recipe the same recipe with what was found in place of its salts and acids
+/// @param wanted the wish in numbers
+/// @param found what was found in numbers
 @AnyUnit("shows ions, pH and amounts")
 public record LiquorAnswer(
-    List<String> sentences, List<Row> rows, List<String> missed, String caution, Recipe recipe) {
+    List<String> sentences,
+    List<Row> rows,
+    List<String> missed,
+    String caution,
+    Recipe recipe,
+    LiquorLevels wanted,
+    LiquorSolver.Treatment found) {
   private static final String ACID_CAUTION =
       "Concentrated acid burns skin and eyes: goggles and gloves, acid into water and never the"
           + " other way round, and its supplier's safety sheet first. Add the last of it only by a"
@@ -65,7 +74,9 @@ public record LiquorAnswer(
         rows(recipe, settings, wish.wanted(), found, units),
         found.missed().stream().map(shown::sentence).toList(),
         acid ? ACID_CAUTION : "",
-        recipe.withLiquor(recipe.liquor().withAdditions(kept)));
+        recipe.withLiquor(recipe.liquor().withAdditions(kept)),
+        wish.wanted(),
+        found);
   }
 
   /// What the liquor holds with the salts and acids that are in the recipe now.
@@ -110,7 +121,7 @@ public record LiquorAnswer(
   private static List<Row> rows(
       Recipe recipe,
       Settings settings,
-      LiquorSolver.Wanted wanted,
+      LiquorLevels wanted,
       LiquorSolver.Treatment found,
       ReadingUnits units) {
     Recipe plain = recipe.withLiquor(recipe.liquor().withAdditions(List.of()));
@@ -130,14 +141,14 @@ public record LiquorAnswer(
     return rows;
   }
 
-  private static Liquor.Ions ions(LiquorSolver.Wanted wanted) {
+  private static Liquor.Ions ions(LiquorLevels wanted) {
     return new Liquor.Ions(
         wanted.calciumMgPerL(),
         wanted.magnesiumMgPerL(),
         wanted.sodiumMgPerL(),
         wanted.chlorideMgPerL(),
-        wanted.sulphateMgPerL(),
-        Double.NaN);
+        wanted.sulfateMgPerL(),
+        wanted.bicarbonateMgPerL());
   }
 
   /// In the order of the lines that can be wanted.
@@ -148,6 +159,7 @@ public record LiquorAnswer(
         ion(look.mash().sodiumMgPerL(), units),
         ion(look.mash().chlorideMgPerL(), units),
         ion(look.mash().sulphateMgPerL(), units),
+        ion(look.mash().bicarbonateMgPerL(), units),
         Double.isNaN(look.mashPh())
             ? NO_MATTER
             : String.format(Locale.ROOT, "%.2f", look.mashPh()));

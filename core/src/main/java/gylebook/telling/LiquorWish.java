@@ -2,6 +2,7 @@ package gylebook.telling;
 
 import gylebook.plan.LiquorSolver;
 import gylebook.recipe.Liquor;
+import gylebook.science.LiquorLevels;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
@@ -22,7 +23,7 @@ import java.util.regex.Pattern;
 /// @param wanted what it is to hold, and the pH of its mash
 /// @param house salts and acids, each with the steps of the scale it is weighed on
 @AnyUnit("what is wanted is ions and a pH")
-public record LiquorWish(LiquorSolver.Wanted wanted, List<LiquorSolver.Stock> house) {
+public record LiquorWish(LiquorLevels wanted, List<LiquorSolver.Stock> house) {
   /// What is in many a brewer's house: no acid, whose strength is to be read off its own label.
   public static final String USUAL_HOUSE =
       "gypsum, calcium chloride dihydrate, Epsom salt, table salt, baking soda";
@@ -49,6 +50,7 @@ public record LiquorWish(LiquorSolver.Wanted wanted, List<LiquorSolver.Stock> ho
     SODIUM("sodium", "na"),
     CHLORIDE("chloride", "cl"),
     SULPHATE("sulphate", "so4|sulfate"),
+    BICARBONATE("bicarbonate", "hco3"),
     PH("pH of the mash", "ph|mash ph");
 
     private final String words;
@@ -98,13 +100,14 @@ public record LiquorWish(LiquorSolver.Wanted wanted, List<LiquorSolver.Stock> ho
 
   private static LiquorWish wish(
       Map<Line, String> lines, List<String> house, String scale, String measure) {
-    LiquorSolver.Wanted wanted =
-        new LiquorSolver.Wanted(
+    LiquorLevels wanted =
+        new LiquorLevels(
             ion(lines, Line.CALCIUM),
             ion(lines, Line.MAGNESIUM),
             ion(lines, Line.SODIUM),
             ion(lines, Line.CHLORIDE),
             ion(lines, Line.SULPHATE),
+            ion(lines, Line.BICARBONATE),
             mashPh(lines));
     if (lines.values().stream().allMatch(LiquorWish::noMatter)) {
       throw new Unfit("Nothing is wanted of the liquor yet.", LIKE);

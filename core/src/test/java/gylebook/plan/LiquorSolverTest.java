@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
+import gylebook.science.LiquorLevels;
 import gylebook.simulate.LiquorLook;
 import gylebook.simulate.Settings;
 import java.util.List;
@@ -44,8 +45,9 @@ class LiquorSolverTest {
   void findsBackTheSaltsThatMadeAKnownWater() {
     // 0.300 g/L gypsum and 0.200 g/L calcium chloride dihydrate in pure water hold Ca 3.1030, S
     // 1.7426, Cl 2.7208 mmol/kg (USGS PHREEQC's totals): 6.0 and 4.0 g in 20 L.
-    LiquorSolver.Wanted wanted =
-        new LiquorSolver.Wanted(3.1030 * 40.078, 0, 0, 2.7208 * 35.45, 1.7426 * 96.056, Double.NaN);
+    LiquorLevels wanted =
+        new LiquorLevels(
+            3.1030 * 40.078, 0, 0, 2.7208 * 35.45, 1.7426 * 96.056, Double.NaN, Double.NaN);
     LiquorSolver.Treatment found =
         LiquorSolver.solved(from(new Liquor.Ions(0, 0, 0, 0, 0, 0)), SET, wanted, HOUSE);
     assertThat(amount(found, "gypsum", Liquor.Into.MASH)).isCloseTo(6.0, within(1e-9));
@@ -59,8 +61,9 @@ class LiquorSolverTest {
   void bringsAHardWaterToTheWantedPhWithAcidOnTheStepsOfTheScale() {
     Recipe hard = from(new Liquor.Ions(90, 8, 12, 20, 40, 280));
     double before = LiquorLook.of(hard, SET).mashPh();
-    LiquorSolver.Wanted wanted =
-        new LiquorSolver.Wanted(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 5.35);
+    LiquorLevels wanted =
+        new LiquorLevels(
+            Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 5.35);
     LiquorSolver.Treatment found = LiquorSolver.solved(hard, SET, wanted, List.of(LACTIC));
     assertThat(before).isGreaterThan(5.5);
     assertThat(found.mashPh()).isCloseTo(5.35, within(0.01));
@@ -73,14 +76,14 @@ class LiquorSolverTest {
   @Test
   void saysWhatTheHouseCannotReach() {
     // Nothing takes sodium out of a water.
-    LiquorSolver.Wanted wanted = new LiquorSolver.Wanted(50, 5, 5, 50, 50, Double.NaN);
+    LiquorLevels wanted = new LiquorLevels(50, 5, 5, 50, 50, Double.NaN, Double.NaN);
     LiquorSolver.Treatment found =
         LiquorSolver.solved(from(new Liquor.Ions(0, 0, 80, 0, 0, 0)), SET, wanted, HOUSE);
     assertThat(found.missed().stream().map(Note::plain))
         .anyMatch(words -> words.startsWith("Sodium comes to 80") && words.contains("thinning"));
   }
 
-  private static List<String> missed(LiquorSolver.Wanted wanted, List<LiquorSolver.Stock> house) {
+  private static List<String> missed(LiquorLevels wanted, List<LiquorSolver.Stock> house) {
     Recipe soft = from(new Liquor.Ions(12, 2, 8, 10, 9, 120));
     return LiquorSolver.solved(soft, SET, wanted, house).missed().stream()
         .map(Note::plain)
@@ -90,28 +93,44 @@ class LiquorSolverTest {
   @Test
   void saysWhyItIsNotReached() {
     double any = Double.NaN;
-    assertThat(missed(new LiquorSolver.Wanted(any, 30, any, any, any, any), List.of(GYPSUM)))
+    assertThat(missed(new LiquorLevels(any, 30, any, any, any, any, any), List.of(GYPSUM)))
         .singleElement()
         .asString()
         .endsWith("nothing in the house brings magnesium.");
-    assertThat(missed(new LiquorSolver.Wanted(any, any, any, any, any, 5.0), List.of(SALT)))
+    assertThat(missed(new LiquorLevels(any, any, any, any, any, any, 5.0), List.of(SALT)))
         .singleElement()
         .asString()
         .endsWith("there is no acid in the house.");
-    assertThat(missed(new LiquorSolver.Wanted(any, any, any, any, any, 6.2), List.of(LACTIC)))
+    assertThat(missed(new LiquorLevels(any, any, any, any, any, any, 6.2), List.of(LACTIC)))
         .singleElement()
         .asString()
         .endsWith("nothing in the house raises it.");
     // Gypsum brings one sulphate with each calcium: 40.078 g/mol with 96.056 g/mol (IUPAC).
-    assertThat(missed(new LiquorSolver.Wanted(150, any, any, any, 9, any), List.of(GYPSUM)))
+    assertThat(missed(new LiquorLevels(150, any, any, any, 9, any, any), List.of(GYPSUM)))
         .allMatch(words -> words.endsWith("moving the rest further off."))
         .hasSize(2);
   }
 
   @Test
+  void bicarbonateIsWantedLikeAnIon() {
+    // A gram of sodium bicarbonate holds 61.016/84.007 of bicarbonate (IUPAC abridged weights):
+    // 120 mg/L from none in 20 L are 3.3 g of it.
+    double any = Double.NaN;
+    LiquorLevels wanted = new LiquorLevels(any, any, any, any, any, 120, any);
+    LiquorSolver.Treatment found =
+        LiquorSolver.solved(from(new Liquor.Ions(0, 0, 0, 0, 0, 0)), SET, wanted, HOUSE);
+    assertThat(amount(found, "baking soda", Liquor.Into.MASH)).isCloseTo(3.3, within(0.051));
+    assertThat(found.additions()).hasSize(1);
+    assertThat(missed(new LiquorLevels(any, any, any, any, any, 20, any), List.of(GYPSUM)))
+        .singleElement()
+        .asString()
+        .endsWith("and only acid, or thinning it with filtered water, brings it down.");
+  }
+
+  @Test
   void noSaltIsHeapedUpForThePhAlone() {
     double any = Double.NaN;
-    LiquorSolver.Wanted wanted = new LiquorSolver.Wanted(90, any, any, any, any, 5.4);
+    LiquorLevels wanted = new LiquorLevels(90, any, any, any, any, any, 5.4);
     Recipe tap = from(new Liquor.Ions(38, 8, 12, 20, 30, 180));
     LiquorSolver.Treatment sour = LiquorSolver.solved(tap, SET, wanted, HOUSE);
     assertThat(amount(sour, "lactic acid 88 %", Liquor.Into.MASH)).isGreaterThan(0.5);
@@ -130,8 +149,7 @@ class LiquorSolverTest {
   @Test
   void heldBackLiquorGetsItsShareAndItsOwnAcid() {
     Settings held = new Settings(15, 70, 0, 1, 1, 0.7, 10);
-    LiquorSolver.Wanted wanted =
-        new LiquorSolver.Wanted(100, Double.NaN, Double.NaN, 60, 150, 5.35);
+    LiquorLevels wanted = new LiquorLevels(100, Double.NaN, Double.NaN, 60, 150, Double.NaN, 5.35);
     LiquorSolver.Treatment found =
         LiquorSolver.solved(from(new Liquor.Ions(20, 4, 10, 15, 15, 122.034)), held, wanted, HOUSE);
     double mashG = amount(found, "gypsum", Liquor.Into.MASH);
@@ -145,7 +163,7 @@ class LiquorSolverTest {
 
   @Test
   void noNeighbourOfTheDosesIsNearer() {
-    LiquorSolver.Wanted wanted = new LiquorSolver.Wanted(110, 10, 20, 70, 180, 5.4);
+    LiquorLevels wanted = new LiquorLevels(110, 10, 20, 70, 180, Double.NaN, 5.4);
     Recipe soft = from(new Liquor.Ions(12, 2, 8, 10, 9, 30));
     LiquorSolver.Treatment found = LiquorSolver.solved(soft, SET, wanted, HOUSE);
     assertThat(found.mash().sulphateMgPerL()).isCloseTo(180, within(10.0));
@@ -162,7 +180,7 @@ class LiquorSolverTest {
             LiquorSolver.solved(
                     from(new Liquor.Ions(0, 0, 0, 0, 0, 0)),
                     SET,
-                    new LiquorSolver.Wanted(0, 0, 0, 0, 0, Double.NaN),
+                    new LiquorLevels(0, 0, 0, 0, 0, Double.NaN, Double.NaN),
                     List.of())
                 .additions())
         .isEmpty();

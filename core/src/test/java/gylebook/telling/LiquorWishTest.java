@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gylebook.plan.LiquorSolver;
 import gylebook.recipe.Liquor;
+import gylebook.science.LiquorLevels;
 import gylebook.testing.Cases;
 import java.util.List;
 import java.util.Map;
@@ -28,12 +29,13 @@ class LiquorWishTest {
 
   @Test
   void whatIsNotNamedDoesNotMatter() {
-    LiquorSolver.Wanted wanted = wish("Ca 100, SO4: 0.15 g/L; pH 5,4", HOUSE).wanted();
+    LiquorLevels wanted = wish("Ca 100, SO4: 0.15 g/L; pH 5,4", HOUSE).wanted();
     assertThat(wanted.calciumMgPerL()).isEqualTo(100);
-    assertThat(wanted.sulphateMgPerL()).isCloseTo(150, within(1e-9));
+    assertThat(wanted.sulfateMgPerL()).isCloseTo(150, within(1e-9));
     assertThat(wanted.mashPh()).isEqualTo(5.4);
     assertThat(wanted.chlorideMgPerL()).isNaN();
     assertThat(wanted.magnesiumMgPerL()).isNaN();
+    assertThat(wish("HCO3 120", HOUSE).wanted().bicarbonateMgPerL()).isEqualTo(120);
   }
 
   @Test

@@ -28,6 +28,8 @@ import org.jspecify.annotations.Nullable;
 public final class Calculation {
   private final Method function;
   private final Reckoned offer;
+  private final String name;
+  private final String group;
   private final List<Named> names;
   private final List<Input> inputs;
   private final Ranges ranges;
@@ -35,6 +37,8 @@ public final class Calculation {
   Calculation(Method function, Reckoned offer) {
     this.function = function;
     this.offer = offer;
+    this.name = offer.name();
+    this.group = inWords(function.getDeclaringClass());
     this.names =
         Arrays.stream(function.getParameters()).map(part -> Named.of(part.getName())).toList();
     this.inputs = inputs(function, names);
@@ -43,12 +47,16 @@ public final class Calculation {
 
   /// Plain name: `boiling-point`.
   public String name() {
-    return offer.name();
+    return name;
   }
 
   /// The phenomenon it belongs to, in words: `boiling rise`.
   public String group() {
-    String type = function.getDeclaringClass().getSimpleName();
+    return group;
+  }
+
+  private static String inWords(Class<?> phenomenon) {
+    String type = phenomenon.getSimpleName();
     return type.replaceAll("(?<=[a-z])(?=[A-Z0-9])", " ").toLowerCase(Locale.ROOT);
   }
 

@@ -64,7 +64,12 @@ public final class Question {
     }
     if (line.length() > TypedLine.LENGTH_MOST) {
       return new Asked.Unclear(
-          "That is too long: " + line.length() + " characters, of which 300 are read.", List.of());
+          "That is too long: "
+              + line.length()
+              + " characters, of which "
+              + TypedLine.LENGTH_MOST
+              + " are read.",
+          List.of());
     }
     Question question = new Question(units);
     question.take(TypedLine.pieces(Said.plain(line), SYMBOLS));
@@ -209,9 +214,11 @@ public final class Question {
   /// A name of the catalogue stands in the line as it is.
   private Optional<Calculation> byName() {
     for (String word : raw) {
-      if (Reckoner.find(word.toLowerCase(Locale.ROOT)) instanceof Search.Hit(Calculation hit)
-          && (word.contains("-") || raw.size() == 1)) {
-        return Optional.of(hit);
+      if (word.contains("-") || raw.size() == 1) {
+        Optional<Calculation> named = Reckoner.named(word.toLowerCase(Locale.ROOT));
+        if (named.isPresent()) {
+          return named;
+        }
       }
     }
     return Optional.empty();

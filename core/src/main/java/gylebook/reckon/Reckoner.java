@@ -7,26 +7,34 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /// The catalogue of single calculations.
 public final class Reckoner {
   private static final Map<String, Calculation> CALCULATIONS = offered();
+  private static final List<Calculation> SORTED =
+      CALCULATIONS.values().stream()
+          .sorted(Comparator.comparing(Calculation::group).thenComparing(Calculation::name))
+          .toList();
 
   private Reckoner() {}
 
   /// Every calculation, by group and then by name.
   public static List<Calculation> all() {
-    return CALCULATIONS.values().stream()
-        .sorted(Comparator.comparing(Calculation::group).thenComparing(Calculation::name))
-        .toList();
+    return SORTED;
+  }
+
+  /// The calculation of exactly this name.
+  static Optional<Calculation> named(String name) {
+    return Optional.ofNullable(CALCULATIONS.get(name));
   }
 
   /// Looks for a calculation by its name.
   public static Search find(String name) {
-    Calculation found = CALCULATIONS.get(name);
-    if (found != null) {
-      return new Search.Hit(found);
+    Optional<Calculation> found = named(name);
+    if (found.isPresent()) {
+      return new Search.Hit(found.get());
     }
     List<String> nearest = NearNames.of(name, List.copyOf(CALCULATIONS.keySet()));
     String maybe = nearest.isEmpty() ? "" : " Maybe you mean " + String.join(" or ", nearest) + ".";

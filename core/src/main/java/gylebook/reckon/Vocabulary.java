@@ -36,6 +36,7 @@ final class Vocabulary {
   private static final double PHRASE_RANK = 0.04;
 
   private final Map<String, Map<String, Double>> weights = new HashMap<>();
+  private final Map<String, List<String>> names = new HashMap<>();
   private final Map<String, Integer> spread = new HashMap<>();
   private final Set<String> phrased = new HashSet<>();
 
@@ -48,6 +49,7 @@ final class Vocabulary {
       calculation.inputs().forEach(input -> note(words, input.key(), ASKS));
       calculation.outputs().forEach(output -> note(words, output.name(), ANSWER));
       weights.put(calculation.name(), words);
+      names.put(calculation.name(), split(calculation.name()));
       words.keySet().forEach(word -> spread.merge(word, 1, Integer::sum));
     }
     Phrases.meant().keySet().forEach(words -> words.forEach(w -> phrased.add(stem(w))));
@@ -128,12 +130,13 @@ final class Vocabulary {
     if (most == 0) {
       return 0;
     }
-    List<String> name = split(calculation.name());
+    List<String> name = names.getOrDefault(calculation.name(), List.of());
     long unsaid = name.stream().filter(word -> !words.contains(word)).count();
     double plain = have / most - UNSAID * unsaid / name.size();
-    boolean whole = unsaid == 0 && name.stream().allMatch(words::contains);
     boolean spelt = holds(words, name);
-    return plain * (whole ? 1.2 : 1) + (spelt ? SPELT * name.size() : 0) + said(calculation, heard);
+    return plain * (unsaid == 0 ? 1.2 : 1)
+        + (spelt ? SPELT * name.size() : 0)
+        + said(calculation, heard);
   }
 
   private static double said(Calculation calculation, Heard heard) {

@@ -200,35 +200,55 @@ function button(words, type) {
 // ---- the forecast, as it comes ----
 
 async function forecast() {
-  const progress = document.getElementById("progress");
   const place = document.getElementById("forecast");
   reader?.abort();
   const mine = new AbortController();
   reader = mine;
   place.setAttribute("aria-busy", "true");
   try {
-    const path = `/api/gyles/${gyle.dataset.gyle}/forecast`;
-    const answer = await fetch(path, { signal: mine.signal });
-    for await (const report of lines(answer)) {
-      if (reader !== mine) return;
-      if ("progress" in report) {
-        progress.hidden = false;
-        progress.value = report.progress;
-      } else if (report.forecast) {
-        replace(place, report.forecast);
-        document.getElementById("expect").innerHTML = report.expect;
-        place.dataset.days = report.days;
-        say(report.last ? "" : "A first look; the whole forecast follows.");
-      }
-    }
-    place.removeAttribute("aria-busy");
+    await glance("first", mine, place);
+    await painted();
+    // The whole forecast takes every processor; what is there already is to be seen first.
+    await glance("whole", mine, place);
+    if (reader === mine) place.removeAttribute("aria-busy");
   } catch (failure) {
     if (failure.name !== "AbortError") {
       say("The forecast did not come: the program does not answer. What you see is the last one.", true);
     }
   } finally {
-    if (reader === mine) progress.hidden = true;
+    if (reader === mine) document.getElementById("progress").hidden = true;
   }
+}
+
+async function glance(which, mine, place) {
+  if (reader !== mine) return;
+  const path = `/api/gyles/${gyle.dataset.gyle}/forecast?look=${which}`;
+  const answer = await fetch(path, { signal: mine.signal });
+  for await (const report of lines(answer)) {
+    if (reader !== mine) return;
+    if ("progress" in report) {
+      progress(report.progress);
+    } else if (report.forecast) {
+      replace(place, report.forecast);
+      document.getElementById("expect").innerHTML = report.expect;
+      place.dataset.days = report.days;
+      say(report.last ? "" : "A first look; the whole forecast follows.");
+    }
+  }
+}
+
+function progress(percent) {
+  const bar = document.getElementById("progress");
+  bar.hidden = false;
+  bar.value = percent;
+}
+
+/** What was changed is on the glass; a page nobody sees is never painted and does not wait. */
+function painted() {
+  return new Promise((go) => {
+    setTimeout(go, 100);
+    requestAnimationFrame(() => setTimeout(go, 0));
+  });
 }
 
 async function* lines(answer) {

@@ -8,6 +8,8 @@ import gylebook.rig.Rig;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
@@ -15,18 +17,56 @@ import java.util.function.IntConsumer;
 /// Forecasts that are under way. A newer one for the same gyle stops the older; the last whole one
 /// is remembered, so that reading it in other units costs nothing.
 final class Forecasts {
+  /// The first look at a changed gyle: soon rather than sharp.
+  static final int FIRST_DAYS = 100;
+
   private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
   private final Map<String, Remembered> last = new ConcurrentHashMap<>();
 
   private final Map<String, Planner.Before> whole = new ConcurrentHashMap<>();
+  private final Map<String, Ahead> ahead = new ConcurrentHashMap<>();
 
-  private record Remembered(Recipe recipe, Rig rig, int days, Planned planned) {}
+  private record Remembered(Recipe recipe, Rig rig, int days, Planned planned) {
+    boolean is(Recipe other, Rig otherRig, int otherDays) {
+      return days == otherDays && recipe.equals(other) && rig.equals(otherRig);
+    }
+  }
+
+  /// A first look that was begun before anybody asked for it.
+  private record Ahead(long number, Recipe recipe, Rig rig, FutureTask<Planned> look) {
+    boolean is(Recipe other, Rig otherRig) {
+      return recipe.equals(other) && rig.equals(otherRig);
+    }
+  }
 
   /// Says that a forecast begins; whatever ran for this gyle stops.
   ///
   /// @return its number
   long begin(String gyleId) {
     return number(gyleId).incrementAndGet();
+  }
+
+  /// Says that somebody wants to look at a gyle. A look that was begun for just this goes on.
+  ///
+  /// @return its number
+  long begin(String gyleId, Recipe recipe, Rig rig) {
+    Ahead begun = ahead.get(gyleId);
+    return begun != null && !overtaken(gyleId, begun.number()) && begun.is(recipe, rig)
+        ? begun.number()
+        : begin(gyleId);
+  }
+
+  /// Begins a first look while the page is still being told what was written; it will ask for it
+  /// next. Where nobody has looked at this gyle yet, nobody waits for it.
+  void lookAhead(String gyleId, Recipe recipe, Rig rig) {
+    if (!whole.containsKey(gyleId)) {
+      return;
+    }
+    long number = begin(gyleId);
+    FutureTask<Planned> look =
+        new FutureTask<>(() -> anew(gyleId, number, recipe, rig, FIRST_DAYS, _ -> {}));
+    ahead.put(gyleId, new Ahead(number, recipe, rig, look));
+    Thread.ofPlatform().daemon().name("look ahead").start(look);
   }
 
   /// Whether a newer one has begun.
@@ -40,12 +80,30 @@ final class Forecasts {
   Planned planned(
       String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
     Remembered before = last.get(gyleId);
-    if (before != null
-        && before.days() == days
-        && before.recipe().equals(recipe)
-        && before.rig().equals(rig)) {
+    if (before != null && before.is(recipe, rig, days)) {
       return before.planned();
     }
+    Ahead begun = ahead.get(gyleId);
+    return begun != null && begun.number() == number && days == FIRST_DAYS
+        ? waited(begun.look())
+        : anew(gyleId, number, recipe, rig, days, progress);
+  }
+
+  private static Planned waited(FutureTask<Planned> look) {
+    try {
+      return look.get();
+    } catch (ExecutionException failure) {
+      throw failure.getCause() instanceof RuntimeException its
+          ? its
+          : new IllegalStateException("the first look failed", failure);
+    } catch (InterruptedException _) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("the reader left");
+    }
+  }
+
+  private Planned anew(
+      String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
     Planned planned = fresh(gyleId, number, recipe, rig, days, progress);
     last.put(gyleId, new Remembered(recipe, rig, days, planned));
     if (days == Planner.USUAL_DAYS && planned instanceof Planned.Feasible(Plan plan)) {

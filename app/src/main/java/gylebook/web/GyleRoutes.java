@@ -1,5 +1,6 @@
 package gylebook.web;
 
+import gylebook.brewday.Book;
 import gylebook.brewday.Command;
 import gylebook.brewday.Gyle;
 import gylebook.journal.Journal;
@@ -18,14 +19,14 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 /// Reading and changing one gyle.
 final class GyleRoutes {
-  /// The first look at a changed gyle: soon rather than sharp.
-  private static final int FIRST_DAYS = 100;
+  private static final List<Integer> BOTH = List.of(Forecasts.FIRST_DAYS, Planner.USUAL_DAYS);
 
   private final Desk desk;
   private final Papers papers;
@@ -98,7 +99,8 @@ final class GyleRoutes {
         _ -> {});
   }
 
-  /// A line a report: how far it is, a first forecast, the whole one.
+  /// A line a report: how far it is, a first forecast, the whole one. A page asks for the whole one
+  /// by itself when it has painted the first, so that the two do not wait for each other.
   private void stream(Context context) {
     Optional<Gyle> found = found(context);
     if (found.isEmpty()) {
@@ -106,12 +108,12 @@ final class GyleRoutes {
     }
     Gyle gyle = found.get();
     String gyleId = gyle.gyleId();
-    long number = forecasts.begin(gyleId);
-    Lines lines = new Lines(context, () -> forecasts.leave(gyleId, number));
     Recipe recipe = papers.recipe(gyle.recipe().document());
     Rig rig = papers.rig(gyle.rig().document());
+    long number = forecasts.begin(gyleId, recipe, rig);
+    Lines lines = new Lines(context, () -> forecasts.leave(gyleId, number));
     try {
-      for (int days : new int[] {FIRST_DAYS, Planner.USUAL_DAYS}) {
+      for (int days : looks(context)) {
         Planned planned =
             forecasts.planned(
                 gyleId, number, recipe, rig, days, done -> lines.progress(done, days));
@@ -125,6 +127,14 @@ final class GyleRoutes {
     } catch (CancellationException _) {
       lines.overtaken();
     }
+  }
+
+  private static List<Integer> looks(Context context) {
+    return switch (Optional.ofNullable(context.queryParam("look")).orElse("")) {
+      case "first" -> BOTH.subList(0, 1);
+      case "whole" -> BOTH.subList(1, 2);
+      default -> BOTH;
+    };
   }
 
   private String expect(Planned planned, Recipe recipe) {
@@ -210,7 +220,15 @@ final class GyleRoutes {
   private void write(Context context, Command command) {
     String gyleId = context.pathParam("gyleId");
     Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
+    if (answer instanceof Desk.Answer.Written(Book book)) {
+      book.gyle(gyleId).ifPresent(this::lookAhead);
+    }
     Said.answer(context, answer, book -> GylePage.changed(book, gyleId, papers));
+  }
+
+  private void lookAhead(Gyle gyle) {
+    forecasts.lookAhead(
+        gyle.gyleId(), papers.recipe(gyle.recipe().document()), papers.rig(gyle.rig().document()));
   }
 
   static void notThere(Context context) {

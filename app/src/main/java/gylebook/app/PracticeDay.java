@@ -64,7 +64,8 @@ final class PracticeDay implements RehearsedDay, PlanSources {
     return new Opened.Begun(new PracticeDay(desk, papers, gyle, gyle.practice().orElseThrow()));
   }
 
-  private static Optional<String> refusal(Desk.Answer answer) {
+  /// Why nothing was noted, if nothing was.
+  static Optional<String> refusal(Desk.Answer answer) {
     return switch (answer) {
       case Desk.Answer.Written _ -> Optional.empty();
       case Desk.Answer.Refused(String because, String maybe) -> Optional.of(because + " " + maybe);
@@ -123,6 +124,18 @@ final class PracticeDay implements RehearsedDay, PlanSources {
             ? planned
             : heater ? String.format(Locale.ROOT, "%.0f", Double.parseDouble(bare)) : bare;
     return (heater ? "heat " : what + " ") + value;
+  }
+
+  /// The note of a switch that was typed in a terminal; empty when the line is something else.
+  static Optional<Command> switched(String line) {
+    String[] words = line.strip().toLowerCase(Locale.ROOT).split("\\s+", 2);
+    String state = words.length > 1 ? words[1] : "";
+    boolean planned = state.equals("auto") || state.equals("plan") || state.isEmpty();
+    return switch (words[0]) {
+      case "heat" -> Optional.of(new Command.Switch("heater", planned ? "" : state));
+      case "pump", "lid" -> Optional.of(new Command.Switch(words[0], planned ? "" : state));
+      default -> Optional.empty();
+    };
   }
 
   /// Notes what was hidden, for whoever reads the page later.

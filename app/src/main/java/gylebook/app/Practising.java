@@ -18,7 +18,6 @@ import picocli.CommandLine;
 /// Runs the rehearsal command beside the page: with the page's buttons as its keyboard, or for a
 /// practice day of the book, by what is noted on it.
 final class Practising implements Practice {
-  private static final int LINES_MOST = 200;
   private static final String REVEALS = "What was hidden";
 
   // Readings come once a minute of the day, and each is followed (our judgement).
@@ -53,8 +52,7 @@ final class Practising implements Practice {
 
   @Override
   public synchronized List<String> said() {
-    List<String> lines = run.map(one -> one.screen().toString().lines().toList()).orElse(List.of());
-    return lines.subList(Math.max(0, lines.size() - LINES_MOST), lines.size());
+    return run.map(one -> one.screen().toString().lines().toList()).orElse(List.of());
   }
 
   @Override
@@ -136,9 +134,11 @@ final class Practising implements Practice {
     if (!underWay()) {
       return Optional.of("No rehearsal is under way.");
     }
-    boolean byNotes = notedOn().isPresent();
-    if (byNotes && !line.equals("end") && !line.startsWith("read ") && !line.equals("look")) {
-      return Optional.of("This rehearsal is noted: do it at the kettle of its day.");
+    Optional<Command> switched = PracticeDay.switched(line);
+    Optional<String> day = notedOn();
+    if (switched.isPresent() && day.isPresent()) {
+      // It is noted as if it were done at the kettle; the hidden rig hears the note.
+      return PracticeDay.refusal(desk.note(day.get(), switched.get(), "", Optional.empty()));
     }
     run.ifPresent(one -> one.command().act(line));
     return Optional.empty();

@@ -28,6 +28,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -134,6 +135,15 @@ public final class RehearseCommand implements Callable<Integer> {
   private boolean tie;
 
   @Option(
+      names = "--note",
+      paramLabel = "GYLE",
+      description = {
+        "Have the Gylebook given by --to play the plan of this gyle (as in the address of its page)",
+        "and note it on a practice day of its book; what you type is noted there and done."
+      })
+  private @Nullable String note;
+
+  @Option(
       names = "--units",
       paramLabel = "SET",
       description = "Read in ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
@@ -191,6 +201,9 @@ public final class RehearseCommand implements Callable<Integer> {
     PrintWriter out = line.getOut();
     try {
       check();
+      if (note != null) {
+        return playNoted(note, out);
+      }
       Rig on = sources.rig(rig);
       var wanted = sources.recipe(recipe).recipe();
       long drawn =
@@ -222,6 +235,19 @@ public final class RehearseCommand implements Callable<Integer> {
     };
   }
 
+  private int playNoted(String gyle, PrintWriter out) throws IOException {
+    Map<String, String> asked = new LinkedHashMap<>();
+    asked.put("gyle", gyle);
+    asked.put("pace", "" + Math.round(paceFactor));
+    asked.put("seed", seed == null ? "" : "" + seed);
+    asked.put("acts", byItself ? "itself" : "me");
+    asked.put("wires", noGlitches ? "sound" : "");
+    BlockingQueue<String> lines = new LinkedBlockingQueue<>();
+    keys.ifPresent(from -> Thread.ofVirtual().name("keys").start(() -> listen(from, lines::add)));
+    new NotedRehearsal(Objects.requireNonNull(to, "checked"), out).play(asked, lines);
+    return PLAYED;
+  }
+
   private static int refused(PrintWriter err, String sentence) {
     err.println(sentence);
     err.flush();
@@ -236,8 +262,27 @@ public final class RehearseCommand implements Callable<Integer> {
     if (to == null && (tie || !tokens.isEmpty())) {
       throw new IllegalArgumentException("--tie and --token belong to --to; say where it runs.");
     }
+    if (note != null) {
+      checkNoted();
+    }
     if (mqtt != null && !mqtt.matches("[^:]+:\\d{1,5}")) {
       throw new IllegalArgumentException("--mqtt is '" + mqtt + "'; it must be HOST:PORT.");
+    }
+  }
+
+  private void checkNoted() {
+    if (to == null) {
+      throw new IllegalArgumentException("--note belongs to --to; say where Gylebook runs.");
+    }
+    boolean own = mqtt != null || modbus != null || tie || !tokens.isEmpty() || wrong != null;
+    if (own) {
+      throw new IllegalArgumentException(
+          "With --note that Gylebook plays the day and ties its instruments itself; leave out"
+              + " --mqtt, --modbus, --tie, --token and --wrong.");
+    }
+    if (paceFactor != Math.rint(paceFactor)) {
+      throw new IllegalArgumentException(
+          "--pace is " + paceFactor + "; a day that is noted goes at a whole number.");
     }
   }
 
@@ -321,7 +366,7 @@ public final class RehearseCommand implements Callable<Integer> {
 
   private void run(Rehearsing rehearsing) throws IOException {
     if (!byItself) {
-      keys.ifPresent(from -> Thread.ofVirtual().name("keys").start(() -> listen(from)));
+      keys.ifPresent(from -> Thread.ofVirtual().name("keys").start(() -> listen(from, this::act)));
     }
     double stepSec = Math.clamp(paceFactor / SENDS_PER_SEC, STEP_LEAST_SEC, STEP_MOST_SEC);
     long waitMillis = Math.round(1000 * stepSec / paceFactor);
@@ -339,10 +384,10 @@ public final class RehearseCommand implements Callable<Integer> {
     }
   }
 
-  private void listen(InputStream from) {
+  private static void listen(InputStream from, Consumer<String> ear) {
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(from, StandardCharsets.UTF_8))) {
-      reader.lines().forEach(this::act);
+      reader.lines().forEach(ear);
     } catch (IOException _) {
       // The keyboard is gone; the day goes on until it is ended.
     }

@@ -24,6 +24,8 @@ final class PracticePage {
           List.of("read hydrometer", "Take a gravity"),
           List.of("end", "End it and tell what was hidden"));
 
+  private static final int LINES_MOST = 200;
+
   private PracticePage() {}
 
   /// Where its day is.
@@ -104,7 +106,7 @@ final class PracticePage {
                     "<p class=\"noted\">It is noted: read and do what is to be done <a href=\"%s\">at its kettle</a>.</p>"
                         .formatted(Html.escaped(kettle(id)))));
     html.append("<ol class=\"said-so-far\" reversed>");
-    said.reversed().forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
+    said.reversed().stream().limit(LINES_MOST).forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
     return html.append("</ol>").toString();
   }
 }

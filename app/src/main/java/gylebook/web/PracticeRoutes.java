@@ -26,6 +26,13 @@ final class PracticeRoutes {
     routes.get("/rehearsal", context -> context.html(PracticePage.html(practice, desk.book())));
     routes.get("/api/rehearsal", context -> context.html(PracticePage.said(practice)));
     routes.get("/api/rehearsal/newest", context -> context.result(newest()));
+    routes.get(
+        "/api/rehearsal/said",
+        context ->
+            Said.json(
+                context,
+                HttpStatus.OK,
+                Map.of("underWay", practice.underWay(), "said", practice.said())));
     routes.post("/api/rehearsal", this::begin);
     routes.post("/api/rehearsal/act", this::act);
   }

@@ -12,12 +12,19 @@ import gylebook.brewday.DayNote;
 import gylebook.brewday.FixedPlan;
 import gylebook.brewday.Gyle;
 import gylebook.brewday.TiedInstrument;
+import gylebook.device.Mosquitto;
 import gylebook.journal.Event;
 import gylebook.journal.Journal;
 import gylebook.journal.MemoryJournal;
+import gylebook.terminal.RehearseCommand;
 import gylebook.testing.Browser;
 import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -32,6 +39,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
 
 /// A rehearsal that is noted on a day: the hidden rig plays a fixed plan through real posts.
 class PracticeStoryTest extends InBrowser {
@@ -200,14 +208,48 @@ class PracticeStoryTest extends InBrowser {
       assertThat(second.locator("#live")).containsText("Heat 40 %");
       assertThat(second.locator("#live")).containsText("stir in the malt");
 
-      // What is to be done is done at the kettle; here it cannot be.
+      // What is to be done is done at the kettle, not here.
       assertThat(second.locator("button[data-line='heat 0']")).isHidden();
-      assertThat(wiring.practice().act("heat 0").orElseThrow())
-          .contains("at the kettle of its day");
+      assertThat(wiring.practice().act("heat a lot").orElseThrow()).contains("cannot be 'a lot'");
       second.locator("button[data-line=end]").click();
       assertThat(first.locator(".notes")).containsText("What was hidden");
       assertThat(first.locator(".practice")).containsText("played no more");
       assertThat(over.await(60, TimeUnit.SECONDS)).isTrue();
     }
+  }
+
+  private static String played(String keys, String gyle, String address) {
+    StringWriter said = new StringWriter();
+    byte[] typed = keys.getBytes(StandardCharsets.UTF_8);
+    CommandLine line =
+        new CommandLine(new RehearseCommand(new Shelf(), new ByteArrayInputStream(typed)));
+    line.setOut(new PrintWriter(said)).setErr(new PrintWriter(said));
+    int code =
+        line.execute(
+            "--to=" + address, "--note=" + gyle, "--seed=7", "--pace=20", "--no-glitches");
+    return code + " " + said;
+  }
+
+  @Test
+  void aTerminalHasTheDayNotedAndWhatIsTypedThereIsNotedAndDone() {
+    String keys = "heat 40\npump sideways\nread dip-stick\n\nend\n";
+    assertThat(played(keys, "bitter", server.address()))
+        .startsWith("0 It is noted at " + server.address() + "gyles/" + PAGE + "/kettle")
+        .contains("Rehearsal 7", "Heat 40 %", "dip-stick shows", "stir in the malt")
+        .contains("The pump cannot be 'sideways'.", "What was hidden");
+    assertThat(happened())
+        .contains(new Event.SwitchSet("heater", "40"), new Event.PointReached("strikeReady"));
+    assertThat(happened().toList().getLast().toString()).contains("over", "What was hidden");
+    assertThat(clerk.book().gyle("bitter").orElseThrow().day()).isEmpty();
+    assertThat(clerk.book().tied()).isEmpty();
+  }
+
+  @Test
+  void aTerminalIsToldInASentenceWhyNothingIsNoted() throws IOException {
+    assertThat(played("", "wheat", server.address())).startsWith("2 No plan is fixed");
+    String nobody = "http://127.0.0.1:" + Mosquitto.freePort();
+    assertThat(played("", "bitter", nobody))
+        .startsWith("2 Nothing answers at " + nobody + "; start Gylebook there first.");
+    assertThat(clerk.book().gyle(PAGE)).isEmpty();
   }
 }

@@ -120,6 +120,11 @@ class RehearsalStoryTest {
     assertThat(play("", "--pace=0").err()).contains("--pace is 0.0");
     assertThat(play("", "--tie").err()).contains("--tie and --token belong to --to");
     assertThat(play("", "--mqtt=broker").err()).contains("--mqtt is 'broker'");
+    assertThat(play("", "--note=bitter").err()).contains("--note belongs to --to");
+    assertThat(play("", "--note=bitter", "--to=http://127.0.0.1:1", "--tie").err())
+        .contains("leave out --mqtt");
+    assertThat(play("", "--note=bitter", "--to=http://127.0.0.1:1", "--pace=1.5").err())
+        .contains("--pace is 1.5");
     assertThat(play("", "no-such-recipe").code()).isEqualTo(2);
     Played nobody = play("", "--by-itself", "--mqtt=127.0.0.1:" + Mosquitto.freePort());
     assertThat(nobody.code()).isEqualTo(2);

@@ -2,6 +2,7 @@ package gylebook.app;
 
 import gylebook.device.Line;
 import gylebook.device.Look;
+import gylebook.device.Panel;
 import gylebook.device.Seen;
 import gylebook.device.Unfit;
 import gylebook.web.Instruments.Looked;
@@ -24,11 +25,13 @@ final class Looking {
 
   private final InstantSource clock;
   private final Path oneWireRoot;
+  private final Panel panel;
   private Optional<Open> open = Optional.empty();
 
   private record Open(Map<String, String> form, Look look, Instant used) {}
 
-  Looking(InstantSource clock, Path oneWireRoot) {
+  Looking(InstantSource clock, Path oneWireRoot, Panel panel) {
+    this.panel = panel;
     this.clock = clock;
     this.oneWireRoot = oneWireRoot;
   }
@@ -36,6 +39,14 @@ final class Looking {
   synchronized Looked look(Map<String, String> form) throws Unfit {
     Map<String, String> where = new HashMap<>(form);
     List.of("name", "place", "measures").forEach(where::remove);
+    try {
+      Optional<List<Seen>> overheard = panel.overheard(where);
+      if (overheard.isPresent()) {
+        return new Looked.Seen("", overheard.get().stream().map(Looking::sight).toList());
+      }
+    } catch (IOException taken) {
+      return new Looked.Seen(String.valueOf(taken.getMessage()), List.of());
+    }
     if (open.filter(one -> one.form().equals(where)).isEmpty()) {
       stop();
     }

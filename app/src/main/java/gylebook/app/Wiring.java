@@ -46,7 +46,7 @@ final class Wiring implements Instruments, AutoCloseable {
     this.clock = clock;
     this.panel = new Panel(clock, Patience.USUAL, oneWireRoot, this::hear);
     this.practice = new Practising(desk, new Wallet());
-    this.looking = new Looking(clock, oneWireRoot);
+    this.looking = new Looking(clock, oneWireRoot, panel);
   }
 
   /// Begins to listen to what the book says is tied; returns at once.

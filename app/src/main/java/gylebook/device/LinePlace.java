@@ -46,7 +46,8 @@ public interface LinePlace {
         port.setComPortParameters(baud, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
         port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_MS, 0);
         if (!port.openPort()) {
-          throw new IOException(device + ": cannot be opened");
+          throw new IOException(
+              device + ": cannot be opened; perhaps another program reads it, or this user may not");
         }
         return new Bytes(port);
       } catch (SerialPortInvalidPortException none) {

@@ -1,6 +1,8 @@
 package gylebook.device;
 
+import java.io.IOException;
 import java.lang.System.Logger.Level;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -29,6 +31,7 @@ public final class Panel implements AutoCloseable {
   private final SequencedMap<String, Tie> ties = new LinkedHashMap<>();
   private final Map<String, Tally> tallies = new ConcurrentHashMap<>();
   private final Map<Object, Listening> drivers = new HashMap<>();
+  private final Map<LinePlace, Overheard> overheard = new ConcurrentHashMap<>();
   private volatile Posted posted;
 
   /// An empty panel.
@@ -79,6 +82,56 @@ public final class Panel implements AutoCloseable {
     return posted.take(authorization, body);
   }
 
+  /// What is printed where a tied instrument reads already. A serial port or a named pipe has one
+  /// reader at a time, so a look goes through that one.
+  ///
+  /// @param form the form of a tie, as far as it is filled in
+  /// @return empty when nobody reads there
+  /// @throws IOException when it cannot be looked at meanwhile, with the way out
+  public synchronized Optional<List<Seen>> overheard(Map<String, String> form) throws IOException {
+    String device = form.getOrDefault("device", "").strip();
+    Optional<Tie> reader =
+        device.isEmpty()
+            ? Optional.empty()
+            : ties.values().stream()
+                .filter(tie -> tie.reach().port().filter(port -> same(port, device)).isPresent())
+                .findFirst();
+    if (reader.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean lines = form.getOrDefault("kind", "").equals("line");
+    String name = reader.get().instrument().id();
+    if (lines && reader.get().reach() instanceof Reach.Printed(LinePlace place, String _)) {
+      if (place instanceof LinePlace.Serial(String _, int baud) && baud != baud(form)) {
+        throw new IOException(
+            "'%s' reads %s at %d baud. Say %d baud to look through it, or loose it first."
+                .formatted(name, device, baud, baud));
+      }
+      return Optional.of(Optional.ofNullable(overheard.get(place)).map(Overheard::seen).orElse(List.of()));
+    }
+    throw new IOException(
+        "%s is in use for '%s', which is tied, and a serial port serves one at a time. What '%s' says stands on its page; to look at the port itself loose '%s' first and tie it again afterwards."
+            .formatted(device, name, name, name));
+  }
+
+  private static int baud(Map<String, String> form) {
+    String typed = form.getOrDefault("baud", "").strip();
+    return typed.matches("\\d{1,7}") ? Integer.parseInt(typed) : 0;
+  }
+
+  /// Whether two paths lead to one port: such names are often links.
+  private static boolean same(String one, String other) {
+    return one.equals(other) || real(one).equals(real(other));
+  }
+
+  private static String real(String path) {
+    try {
+      return Path.of(path).toRealPath().toString();
+    } catch (IOException | InvalidPathException _) {
+      return path;
+    }
+  }
+
   private Line line(Tie tie) {
     return Optional.ofNullable(drivers.get(tie.line()))
         .map(Listening::line)
@@ -98,6 +151,7 @@ public final class Panel implements AutoCloseable {
     changed.removeIf(line -> before.getOrDefault(line, List.of()).equals(now.get(line)));
     for (Object line : changed) {
       Optional.ofNullable(drivers.remove(line)).ifPresent(Panel::shut);
+      overheard.keySet().removeIf(line::equals);
       Optional.ofNullable(now.get(line)).ifPresent(tied -> drivers.put(line, begun(tied)));
     }
     posted = new Posted(boards(), clock, this::hear);
@@ -145,7 +199,7 @@ public final class Panel implements AutoCloseable {
               clock,
               patience,
               this::hear,
-              _ -> {});
+              overheard.computeIfAbsent(place, _ -> new Overheard())::add);
       case Reach.Post _ -> new Standing(new Line.Up(clock.instant()));
       case Reach.Table table -> {
         TableInstrument one = new TableInstrument(tied.getFirst(), table, clock, this::hear);

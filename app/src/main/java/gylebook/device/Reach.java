@@ -4,6 +4,7 @@ import gylebook.units.AnyUnit;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /// The way to an instrument.
 public sealed interface Reach {
@@ -75,6 +76,16 @@ public sealed interface Reach {
           case Post(String digest, Payload _) -> new Board("board", digest, List.of());
           case Table to -> to;
         };
+  }
+
+  /// The serial port or named pipe that it takes for itself, where it takes one.
+  default Optional<String> port() {
+    return switch (this) {
+      case Printed(LinePlace place, String _) -> Optional.of(place.words());
+      case Controller to when to.place() instanceof ModbusPlace.Serial serial ->
+          Optional.of(serial.device());
+      default -> Optional.empty();
+    };
   }
 
   /// The same in words, without passwords.

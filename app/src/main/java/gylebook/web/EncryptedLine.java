@@ -3,6 +3,7 @@ package gylebook.web;
 import gylebook.gate.HomeAuthority;
 import io.javalin.config.JettyConfig;
 import java.io.IOException;
+import java.net.ServerSocket;
 import java.util.Optional;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -56,6 +57,15 @@ final class EncryptedLine {
     HttpConnectionFactory http = new HttpConnectionFactory(configuration);
     SslConnectionFactory tls = new SslConnectionFactory(keys, http.getProtocol());
     return new ServerConnector(server, tls, http);
+  }
+
+  /// Whether a port can be listened at.
+  static boolean free(int port) {
+    try (ServerSocket _ = new ServerSocket(port)) {
+      return true;
+    } catch (IOException _) {
+      return false;
+    }
   }
 
   int port() {

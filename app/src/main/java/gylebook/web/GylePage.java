@@ -12,6 +12,7 @@ import gylebook.telling.Section;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -30,21 +31,17 @@ final class GylePage {
 
   static String list(Book book, Papers papers) {
     StringBuilder html = new StringBuilder("<h1>Gylebook</h1><ul class=\"gyles\">");
+    List<Gyle> practised = new ArrayList<>();
     for (Gyle gyle : book.gyles()) {
-      Recipe recipe = papers.recipe(gyle.recipe().document());
-      html.append(
-          "<li><a href=\"/gyles/%s\">%s</a>, on %s%s<br>%s</li>"
-              .formatted(
-                  Html.escaped(gyle.gyleId()),
-                  Html.escaped(gyle.name()),
-                  Html.escaped(papers.rig(gyle.rig().document()).name()),
-                  gyle.practice().isPresent()
-                      ? " <small>a rehearsal</small>"
-                      : gyle.invented() ? " <small>invented</small>" : "",
-                  Html.escaped(recipe.wanted())));
+      if (gyle.practice().isPresent()) {
+        practised.add(gyle);
+      } else {
+        html.append(line(gyle, papers, gyle.invented() ? " <small>invented</small>" : ""));
+      }
     }
+    html.append("</ul>").append(practised(practised, papers));
     html.append(
-        "</ul><p><a href=\"/instruments\">Instruments</a>"
+        "<p><a href=\"/instruments\">Instruments</a>"
             + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
             + " <a href=\"/rehearsal\">Rehearsal: a brew day for practice</a>"
             + " <a href=\"/screens\">Other screens</a></p>");
@@ -52,13 +49,38 @@ final class GylePage {
     return Html.page("Gylebook", html.toString());
   }
 
+  private static String line(Gyle gyle, Papers papers, String mark) {
+    return "<li><a href=\"/gyles/%s\">%s</a>, on %s%s<br>%s</li>"
+        .formatted(
+            Html.escaped(gyle.gyleId()),
+            Html.escaped(gyle.name()),
+            Html.escaped(papers.rig(gyle.rig().document()).name()),
+            mark,
+            Html.escaped(papers.recipe(gyle.recipe().document()).wanted()));
+  }
+
+  /// Days for practice, newest first, folded away: nothing is ever taken out of the book.
+  private static String practised(List<Gyle> days, Papers papers) {
+    if (days.isEmpty()) {
+      return "";
+    }
+    StringBuilder html =
+        new StringBuilder("<details class=\"practised\"><summary>Days for practice (")
+            .append(days.size())
+            .append(")</summary><ul>");
+    days.reversed().forEach(gyle -> html.append(line(gyle, papers, "")));
+    return html.append("</ul></details>").toString();
+  }
+
   /// How a new gyle begins: from a file of a recipe, or from a gyle that is there.
   private static String bringing(Book book) {
     StringBuilder rigs = new StringBuilder();
     for (Gyle gyle : book.gyles()) {
-      rigs.append(
-          "<option value=\"%s\">the rig of %s</option>"
-              .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
+      if (gyle.practice().isEmpty()) {
+        rigs.append(
+            "<option value=\"%s\">the rig of %s</option>"
+                .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
+      }
     }
     return "<section id=\"bring\"><h2>A new gyle</h2>"
         + "<p>Bring a recipe file: Gylebook's own, or one of the two open recipe standards."

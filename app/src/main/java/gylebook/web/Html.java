@@ -76,4 +76,11 @@ final class Html {
     items.forEach(item -> html.append("<li>").append(escaped(item)).append("</li>"));
     return html.append("</ul>").toString();
   }
+
+  /// Words as they stand at a beginning; a symbol stays as it is written.
+  static String capital(String words) {
+    return words.startsWith("pH")
+        ? words
+        : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
 }

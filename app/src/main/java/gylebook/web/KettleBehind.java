@@ -217,7 +217,7 @@ final class KettleBehind {
   String coming(Followed day) {
     StringBuilder html =
         new StringBuilder(
-            "<h2>What comes</h2><div class=\"wide\"><table><tr><th>what</th><th>when</th><th>give or take</th><th>hands</th></tr>");
+            "<h2>What comes</h2><div class=\"wide\"><table><tr><th>What</th><th>When</th><th>Give or take</th><th>Hands</th></tr>");
     for (Followed.Coming coming : day.coming()) {
       Held at = coming.atSec();
       html.append(

@@ -38,11 +38,11 @@ final class LeverTable {
   String html(Followed day, Levers levers) {
     StringBuilder html = new StringBuilder(believable(day));
     levers.off().forEach(off -> html.append(off(off)));
-    html.append("<div class=\"wide\"><table><tr><th>way</th>");
+    html.append("<div class=\"wide\"><table><tr><th>Way</th>");
     for (Outcome outcome : COLUMNS) {
-      html.append("<th>").append(Html.escaped(says(outcome))).append("</th>");
+      html.append("<th>").append(Html.escaped(Html.capital(says(outcome)))).append("</th>");
     }
-    html.append("<th>can be taken back</th><th>take it</th></tr>");
+    html.append("<th>Can be taken back</th><th>Take it</th></tr>");
     levers.offered().forEach(lever -> html.append(row(lever)));
     html.append("</table></div>");
     levers.refused().forEach(not -> html.append(refused(not)));

@@ -119,7 +119,7 @@ final class LiquorPage {
     html.append("<form method=\"get\" class=\"asked\" id=\"liquor-form\"><h2>What is wanted</h2>")
         .append("<p>Of the mash liquor, salts in. What you leave empty does not matter.</p>");
     for (LiquorWish.Line line : LiquorWish.Line.values()) {
-      String says = capital(line.words()) + " (now " + now.get(line.ordinal()) + ")";
+      String says = Html.capital(line.words()) + " (now " + now.get(line.ordinal()) + ")";
       field(LiquorForm.name(line), says, form.lines().getOrDefault(line, ""));
     }
     html.append("<h2>What is in the house</h2><fieldset><legend>Salts</legend>");
@@ -133,7 +133,7 @@ final class LiquorPage {
     }
     html.append("</fieldset>");
     for (Liquor.Agent acid : LiquorForm.ACIDS) {
-      String says = capital(acid.words()) + ": the strength on its label (empty: none there)";
+      String says = Html.capital(acid.words()) + ": the strength on its label (empty: none there)";
       field(LiquorForm.name(acid), says, form.acids().getOrDefault(acid, ""));
     }
     field("scale", "The scale shows steps of", form.scale());
@@ -145,11 +145,5 @@ final class LiquorPage {
     html.append(
         "<label>%s <input name=\"%s\" value=\"%s\" maxlength=\"40\" autocomplete=\"off\"></label>"
             .formatted(escaped(says), name, escaped(typed)));
-  }
-
-  private static String capital(String words) {
-    return words.startsWith("pH")
-        ? words
-        : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
 
 /// Serves the page: on this machine alone, or on the home network too where the gate is open.
 ///
@@ -22,6 +24,10 @@ import java.util.logging.Logger;
 public final class PageServer {
   private static final String LOOPBACK = "127.0.0.1";
   private static final long MOST_BYTES = 8_000_000;
+
+  /// Connections at a time. A browser opens six to one place, so this is forty screens with a few
+  /// dozen boards: our judgement.
+  static final int MOST_LINES = 300;
 
   /// What the server says of itself is nothing a brewer asked for; held, or it would be forgotten.
   private static final List<Logger> QUIET =
@@ -54,6 +60,7 @@ public final class PageServer {
               config.startup.showJavalinBanner = false;
               config.http.maxRequestSize = MOST_BYTES;
               encrypted.ifPresent(line -> line.lay(config.jetty, port));
+              config.jetty.modifyServer(PageServer::limit);
               config.routes.before(door::guard);
               gyles.register(config.routes);
               kettle.register(config.routes);
@@ -81,6 +88,11 @@ public final class PageServer {
             });
   }
 
+  /// Lets nobody open lines without end; who comes too late waits until one is closed.
+  private static void limit(Server server) {
+    server.addBean(new NetworkConnectionLimit(MOST_LINES, server));
+  }
+
   /// Starts on the loopback.
   ///
   /// @param port where; 0 takes any free port
@@ -106,7 +118,9 @@ public final class PageServer {
       }
       QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
     } catch (JavalinBindException taken) {
-      throw new PortTaken(port, taken);
+      throw server.encrypted.isPresent() && EncryptedLine.free(port)
+          ? PortTaken.encrypted(port, taken)
+          : new PortTaken(port, taken);
     }
     return server;
   }

@@ -16,4 +16,24 @@ public final class PortTaken extends RuntimeException {
             + ".",
         cause);
   }
+
+  private PortTaken(String words, Throwable cause) {
+    super(words, cause);
+  }
+
+  /// The port after the one that was asked for is taken, where the encrypted lines were to be.
+  static PortTaken encrypted(int port, Throwable cause) {
+    int next = port + 1;
+    int maybe = port < 65_533 ? port + 2 : port - 2;
+    return new PortTaken(
+        "Port "
+            + next
+            + " cannot be used: another program listens there. With --tls the encrypted page has the"
+            + " port after that of --port, here "
+            + port
+            + ". Start with another, of which the next is free too: --port "
+            + maybe
+            + ".",
+        cause);
+  }
 }

@@ -15,14 +15,18 @@ import gylebook.brewday.DayNote;
 import gylebook.gate.Codes;
 import gylebook.gate.Gate;
 import gylebook.gate.Home;
+import gylebook.gate.HomeAuthority;
 import gylebook.gate.ScreenFile;
 import gylebook.gate.Screens;
 import gylebook.gate.Ticking;
 import gylebook.journal.Event;
 import gylebook.journal.MemoryJournal;
+import gylebook.testing.Browser;
 import gylebook.testing.InBrowser;
 import gylebook.web.PageServer;
+import java.io.IOException;
 import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
@@ -47,10 +51,17 @@ class OfflineStoryTest extends InBrowser {
   private final Clerk clerk = new Clerk(journal, InstantSource.system());
   private final Wallet wallet = new Wallet();
   private final Wiring wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
+  private final RandomGenerator chance =
+      RandomGeneratorFactory.of("L64X128MixRandom").create(5);
+  private final Ticking clock = new Ticking();
+  private final Codes codes = new Codes(clock.nanos(), chance);
+  private Screens screens;
   private PageServer server;
 
   @BeforeEach
   void start() {
+    ScreenFile file = new ScreenFile(folder.resolve("screens.json"));
+    screens = new Screens(file, InstantSource.system(), chance);
     Serve.invent(clerk, wallet);
     long seen = clerk.book().gyle("bitter").orElseThrow().lastSeq();
     clerk.write("bitter", seen, new Command.FixPlan("3", 20, 100, "as planned"), "fixed");
@@ -199,34 +210,89 @@ class OfflineStoryTest extends InBrowser {
     }
   }
 
+  /// Open to the home network, with the screens that were let in before.
+  private PageServer opened(Home home, int port, Optional<HomeAuthority> authority) {
+    Gate gate = Gate.open(() -> home, codes, screens, clock.nanos(), authority);
+    return PageServer.start(port, clerk, wallet, wiring, gate);
+  }
+
+  private Page letIn(BrowserContext context, String there) {
+    Page page = context.newPage();
+    page.navigate(there + "come-in#" + codes.fresh());
+    page.locator("button.main").click();
+    assertThat(page.locator(".gyles")).isVisible();
+    return held(context, there);
+  }
+
   @Test
   void aScreenThatIsTurnedOutHoldsNothingAnyMore() {
     server.stop();
-    RandomGenerator chance = RandomGeneratorFactory.of("L64X128MixRandom").create(5);
-    Screens screens =
-        new Screens(new ScreenFile(folder.resolve("screens.json")), InstantSource.system(), chance);
-    Ticking clock = new Ticking();
-    Codes codes = new Codes(clock.nanos(), chance);
     // An address of the loopback that browsers count as secure and that is not the machine itself.
     Home home = new Home(Set.of(), List.of(new Home.Place(InetAddress.ofLiteral("127.0.0.2"), 32)));
-    server =
-        PageServer.start(
-            0,
-            clerk,
-            wallet,
-            wiring,
-            Gate.open(() -> home, codes, screens, clock.nanos(), Optional.empty()));
+    server = opened(home, 0, Optional.empty());
     String there = "http://127.0.0.2:" + server.port() + "/";
     try (BrowserContext context = sized()) {
-      Page page = context.newPage();
-      page.navigate(there + "come-in#" + codes.fresh());
-      page.locator("button.main").click();
-      assertThat(page.locator(".gyles")).isVisible();
-      Page kettle = held(context, there);
+      Page kettle = letIn(context, there);
       screens.out(screens.all().getFirst().screenId());
       assertThat(kettle.locator("#kettle")).containsText("not let in any more", patient());
       server.stop();
       assertThatThrownBy(kettle::reload).isInstanceOf(PlaywrightException.class);
+    }
+  }
+
+  /// The first of two free ports beside one another.
+  private static int twoFree() throws IOException {
+    int port = 0;
+    while (port == 0) {
+      try (ServerSocket first = new ServerSocket(0);
+          ServerSocket _ = new ServerSocket(first.getLocalPort() + 1)) {
+        port = first.getLocalPort();
+      } catch (IOException | IllegalArgumentException _) {
+        // The next one is taken; another pair is tried.
+      }
+    }
+    return port;
+  }
+
+  @Test
+  void onAScreenThatTrustsTheHomeTheEncryptedPageIsLoadedAgainWithoutTheProgram()
+      throws IOException {
+    server.stop();
+    Home home =
+        new Home(
+            Set.of("brewhouse.test"),
+            List.of(new Home.Place(InetAddress.ofLiteral("192.168.7.4"), 24)));
+    HomeAuthority authority =
+        HomeAuthority.open(folder.resolve("others"), () -> home, InstantSource.system());
+    int port = twoFree();
+    server = opened(home, port, Optional.of(authority));
+    String there = "https://brewhouse.test:" + (port + 1) + "/";
+    try (BrowserContext stranger = sized()) {
+      Page page = stranger.newPage();
+      assertThatThrownBy(() -> page.navigate(there)).hasMessageContaining("ERR_CERT_AUTHORITY");
+    }
+    Browser tablet = Browser.trusting(authority.certificate().getPublicKey());
+    try (BrowserContext context = tablet.sized(1080, 810, ColorScheme.LIGHT)) {
+      Page page = letIn(context, there);
+      server.stop();
+
+      page.reload();
+      assertThat(page.locator(".leg")).containsText("strike reached");
+      assertThat(page.locator("#strip")).containsText("the program does not answer", patient());
+      dip(page, "24,9");
+      dip(page, "25");
+      assertThat(page.locator("#strip")).containsText("2 notes wait", patient());
+      page.reload();
+      assertThat(page.locator("#strip")).containsText("2 notes wait", patient());
+      assertThat(read()).isEmpty();
+
+      server = opened(home, port, Optional.of(authority));
+      assertThat(page.locator(".notes")).containsText("25 L", patient());
+      page.reload();
+      assertThat(page.locator(".notes")).containsText("25 L", patient());
+      assertThat(read()).containsExactly("24,9 L", "25 L");
+    } finally {
+      tablet.close();
     }
   }
 }

@@ -11,6 +11,11 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.PublicKey;
+import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,17 +42,32 @@ public final class Browser {
     return there;
   }
 
+  /// Another one, which trusts this public key whatever it does not know of who vouches for it.
+  public static Browser trusting(PublicKey key) {
+    byte[] digest;
+    try {
+      digest = MessageDigest.getInstance("SHA-256").digest(key.getEncoded());
+    } catch (NoSuchAlgorithmException none) {
+      throw new AssertionError(none);
+    }
+    String pin = Base64.getEncoder().encodeToString(digest);
+    return start(chromium(), "--ignore-certificate-errors-spki-list=" + pin);
+  }
+
+  /// Ends this one; the one that tests share is left to the end of the run.
+  public void close() {
+    program.close();
+  }
+
   /// Starts it, without asking anything of the network.
-  private static Browser start(Path chromium) {
+  private static Browser start(Path chromium, String... more) {
     // A page may be slow on a machine that does other things as well; it is not wrong for that.
     PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     Playwright control =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    LaunchOptions options =
-        new LaunchOptions()
-            .setExecutablePath(chromium)
-            .setArgs(
+    List<String> arguments = new ArrayList<>(List.of(more));
+    arguments.addAll(
                 List.of(
                     "--no-sandbox",
                     "--disable-gpu",
@@ -58,6 +78,7 @@ public final class Browser {
                     // Names for tests (RFC 6761) lead to this machine.
                     "--host-resolver-rules=MAP *.test 127.0.0.1",
                     "--disable-sync"));
+    LaunchOptions options = new LaunchOptions().setExecutablePath(chromium).setArgs(arguments);
     Runtime.getRuntime().addShutdownHook(new Thread(control::close, "browser"));
     return new Browser(control.chromium().launch(options));
   }

@@ -39,13 +39,9 @@ final class Looking {
   synchronized Looked look(Map<String, String> form) throws Unfit {
     Map<String, String> where = new HashMap<>(form);
     List.of("name", "place", "measures").forEach(where::remove);
-    try {
-      Optional<List<Seen>> overheard = panel.overheard(where);
-      if (overheard.isPresent()) {
-        return new Looked.Seen("", overheard.get().stream().map(Looking::sight).toList());
-      }
-    } catch (IOException taken) {
-      return new Looked.Seen(String.valueOf(taken.getMessage()), List.of());
+    Optional<List<Seen>> overheard = panel.overheard(where);
+    if (overheard.isPresent()) {
+      return new Looked.Seen("", overheard.get().stream().map(Looking::sight).toList());
     }
     if (open.filter(one -> one.form().equals(where)).isEmpty()) {
       stop();

@@ -47,7 +47,8 @@ public interface LinePlace {
         port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_MS, 0);
         if (!port.openPort()) {
           throw new IOException(
-              device + ": cannot be opened; perhaps another program reads it, or this user may not");
+              device
+                  + ": cannot be opened; perhaps another program reads it, or this user may not");
         }
         return new Bytes(port);
       } catch (SerialPortInvalidPortException none) {

@@ -87,8 +87,8 @@ public final class Panel implements AutoCloseable {
   ///
   /// @param form the form of a tie, as far as it is filled in
   /// @return empty when nobody reads there
-  /// @throws IOException when it cannot be looked at meanwhile, with the way out
-  public synchronized Optional<List<Seen>> overheard(Map<String, String> form) throws IOException {
+  /// @throws Unfit when it cannot be looked at meanwhile, with the way out
+  public synchronized Optional<List<Seen>> overheard(Map<String, String> form) throws Unfit {
     String device = form.getOrDefault("device", "").strip();
     Optional<Tie> reader =
         device.isEmpty()
@@ -103,15 +103,20 @@ public final class Panel implements AutoCloseable {
     String name = reader.get().instrument().id();
     if (lines && reader.get().reach() instanceof Reach.Printed(LinePlace place, String _)) {
       if (place instanceof LinePlace.Serial(String _, int baud) && baud != baud(form)) {
-        throw new IOException(
-            "'%s' reads %s at %d baud. Say %d baud to look through it, or loose it first."
-                .formatted(name, device, baud, baud));
+        throw new Unfit(
+            "baud",
+            form.getOrDefault("baud", ""),
+            "'%s' reads %s at %d baud: look at %d baud too, or loose '%s' first."
+                .formatted(name, device, baud, baud, name));
       }
-      return Optional.of(Optional.ofNullable(overheard.get(place)).map(Overheard::seen).orElse(List.of()));
+      return Optional.of(
+          Optional.ofNullable(overheard.get(place)).map(Overheard::seen).orElse(List.of()));
     }
-    throw new IOException(
-        "%s is in use for '%s', which is tied, and a serial port serves one at a time. What '%s' says stands on its page; to look at the port itself loose '%s' first and tie it again afterwards."
-            .formatted(device, name, name, name));
+    throw new Unfit(
+        "device",
+        device,
+        "It is in use for '%s', which is tied, and serves one at a time. What '%s' says stands on its page; to look at the port itself, loose '%s' first and tie it again afterwards."
+            .formatted(name, name, name));
   }
 
   private static int baud(Map<String, String> form) {

@@ -26,7 +26,8 @@ final class SerialSilence {
         SerialPort.TIMEOUT_READ_SEMI_BLOCKING, Math.toIntExact(patience.toMillis()), 0);
     if (!port.openPort()) {
       throw new IOException(
-          serial.words() + ": cannot be opened; perhaps another program reads it, or this user may not");
+          serial.words()
+              + ": cannot be opened; perhaps another program reads it, or this user may not");
     }
     try {
       byte[] thrownAway = new byte[256];

@@ -7,8 +7,10 @@ import gylebook.journal.Journal;
 import gylebook.journal.JournalUnavailable;
 import gylebook.journal.Overtaken;
 import java.io.IOException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -45,9 +47,10 @@ public final class DiskJournal implements Journal, AutoCloseable {
       if (folder != null) {
         Files.createDirectories(folder);
       }
+      begin(file);
     } catch (IOException failure) {
       throw new JournalUnavailable(
-          "The folder of the book '" + file + "' cannot be made: " + failure.getMessage(), failure);
+          "The book '" + file + "' cannot be begun: " + failure.getMessage(), failure);
     }
     // The driver is asked by its name: looking for one opens every archive of the class path.
     DiskJournal journal =
@@ -55,6 +58,16 @@ public final class DiskJournal implements Journal, AutoCloseable {
             file.toString(), () -> JDBC.createConnection(JDBC.PREFIX + file, new Properties()));
     journal.entries(Long.MAX_VALUE - 1);
     return journal;
+  }
+
+  /// A new book is for its owner's eyes, where the file system knows such rights: logins stand in
+  /// it. One that is there keeps the rights that somebody gave it.
+  private static void begin(Path file) throws IOException {
+    boolean rights = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+    if (rights && Files.notExists(file)) {
+      Files.createFile(
+          file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+    }
   }
 
   @Override

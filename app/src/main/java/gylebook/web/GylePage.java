@@ -2,7 +2,6 @@ package gylebook.web;
 
 import gylebook.brewday.Book;
 import gylebook.brewday.Gyle;
-import gylebook.recipe.Recipe;
 import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
 import gylebook.telling.NewcomerWords;

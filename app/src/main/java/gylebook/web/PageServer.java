@@ -27,7 +27,7 @@ public final class PageServer {
 
   /// Connections at a time. A browser opens six to one place, so this is forty screens with a few
   /// dozen boards: our judgement.
-  static final int MOST_LINES = 300;
+  public static final int MOST_LINES = 300;
 
   /// What the server says of itself is nothing a brewer asked for; held, or it would be forgotten.
   private static final List<Logger> QUIET =

@@ -106,7 +106,9 @@ final class PracticePage {
                     "<p class=\"noted\">It is noted: read and do what is to be done <a href=\"%s\">at its kettle</a>.</p>"
                         .formatted(Html.escaped(kettle(id)))));
     html.append("<ol class=\"said-so-far\" reversed>");
-    said.reversed().stream().limit(LINES_MOST).forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
+    said.reversed().stream()
+        .limit(LINES_MOST)
+        .forEach(line -> html.append("<li>" + Html.escaped(line) + "</li>"));
     return html.append("</ol>").toString();
   }
 }

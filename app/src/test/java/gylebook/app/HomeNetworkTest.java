@@ -15,10 +15,15 @@ import gylebook.gate.Ticking;
 import gylebook.journal.MemoryJournal;
 import gylebook.testing.Peer;
 import gylebook.web.PageServer;
+import gylebook.web.PortTaken;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.ConnectException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -34,6 +39,7 @@ import java.security.cert.CertificateFactory;
 import java.security.cert.X509Certificate;
 import java.time.Duration;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -78,6 +84,10 @@ class HomeNetworkTest {
   }
 
   private PageServer started(Supplier<Home> home, Optional<HomeAuthority> authority) {
+    return started(0, home, authority);
+  }
+
+  private PageServer started(int port, Supplier<Home> home, Optional<HomeAuthority> authority) {
     Wallet wallet = new Wallet();
     Serve.invent(clerk, wallet);
     var chance = RandomGeneratorFactory.of("L64X128MixRandom").create(7);
@@ -86,7 +96,7 @@ class HomeNetworkTest {
     Codes codes = new Codes(clock.nanos(), chance);
     PageServer server =
         PageServer.start(
-            0, clerk, wallet, wiring, Gate.open(home, codes, roll, clock.nanos(), authority));
+            port, clerk, wallet, wiring, Gate.open(home, codes, roll, clock.nanos(), authority));
     running = Optional.of(server);
     return server;
   }
@@ -344,6 +354,49 @@ class HomeNetworkTest {
       home.set(new Home(Set.of(), List.of(new Home.Place(InetAddress.ofLiteral("127.0.0.3"), 32))));
       server.renew();
       assertThat(tablet.send(other, BodyHandlers.ofString()).statusCode()).isEqualTo(401);
+    }
+  }
+
+  @Test
+  void whoComesWhenTheHouseIsFullWaitsUntilSomebodyGoes() throws IOException {
+    PageServer server = started(() -> HOME, Optional.empty());
+    byte[] ask =
+        "GET /page.css HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"
+            .getBytes(StandardCharsets.US_ASCII);
+    List<Socket> idle = new ArrayList<>();
+    try (Socket late = new Socket()) {
+      for (int i = 0; i < PageServer.MOST_LINES; i++) {
+        idle.add(new Socket("127.0.0.1", server.port()));
+      }
+      late.connect(new InetSocketAddress("127.0.0.1", server.port()));
+      late.getOutputStream().write(ask);
+      late.setSoTimeout(500);
+      assertThatThrownBy(() -> late.getInputStream().read())
+          .isInstanceOf(SocketTimeoutException.class);
+      idle.removeFirst().close();
+      late.setSoTimeout(60_000);
+      assertThat(new String(late.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+          .startsWith("HTTP/1.1 200");
+    } finally {
+      for (Socket socket : idle) {
+        socket.close();
+      }
+    }
+  }
+
+  @Test
+  void thePortAfterTheOneThatWasAskedForIsNamedWhenItIsTheOneThatIsTaken() throws IOException {
+    HomeAuthority authority = authority();
+    try (ServerSocket taken = new ServerSocket(0)) {
+      int port = taken.getLocalPort() - 1;
+      assertThatThrownBy(() -> started(port, () -> HOME, Optional.of(authority)))
+          .isInstanceOf(PortTaken.class)
+          .hasMessageStartingWith("Port " + (port + 1) + " cannot be used")
+          .hasMessageContainingAll("--tls", "here " + port, "--port " + (port + 2));
+      assertThatThrownBy(() -> started(port + 1, () -> HOME, Optional.of(authority)))
+          .isInstanceOf(PortTaken.class)
+          .hasMessageStartingWith("Port " + (port + 1) + " cannot be used")
+          .hasMessageContaining("already runs");
     }
   }
 }

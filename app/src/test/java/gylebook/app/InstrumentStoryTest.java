@@ -262,4 +262,77 @@ class InstrumentStoryTest {
       assertThat(again.dials().getFirst().lineSays()).contains("telepathy");
     }
   }
+
+  @Test
+  void whatATiedInstrumentReadsCanBeLookedAtAndNothingIsTakenFromIt() throws IOException {
+    Path pipe = folder.resolve("pipe");
+    Other.run(folder, "mkfifo", pipe.toString());
+    Map<String, String> where = form("kind", "line", "device", pipe.toString());
+    Map<String, String> tie = new HashMap<>(where);
+    tie.put("name", "printed");
+    tied(tie);
+    for (String line : List.of("66.3", "66.4", "66.5")) {
+      assertThat(send("api/instruments/look", where).statusCode()).isEqualTo(200);
+      Files.writeString(pipe, line + "\n");
+      shows("instruments/printed", "<b>" + line + " °C</b>");
+    }
+    assertThat(JSON.readTree(send("api/instruments/look", where).body()).get("sights").asString())
+        .containsSubsequence("66.5", "66.4", "66.3");
+    assertThat(heard).hasSize(3);
+  }
+
+  @Test
+  void aPortThatServesOneAtATimeIsRefusedWithTheWayOut() {
+    String device = folder.resolve("tty").toString();
+    tied(form("kind", "controller", "device", device, "name", "panel"));
+    for (String kind : List.of("controller", "line")) {
+      Map<String, String> where = form("kind", kind, "device", device, "baud", "9600");
+      assertThat(send("api/instruments/look", where).body())
+          .contains("in use for 'panel'", "loose 'panel' first");
+    }
+    send("api/instruments/loose", Map.of("name", "panel"));
+    tied(form("kind", "line", "device", device, "baud", "9600", "name", "printed"));
+    Map<String, String> faster = form("kind", "line", "device", device, "baud", "115200");
+    assertThat(send("api/instruments/look", faster).body())
+        .contains("'printed' reads", "at 9600 baud", "loose 'printed' first");
+  }
+
+  @Test
+  void noPageShowsThePasswordOfABroker() {
+    String password = "copper-kettle-7";
+    HttpResponse<String> answer =
+        send(
+            "api/instruments/tie",
+            form(
+                "kind",
+                "broker",
+                "host",
+                "127.0.0.1",
+                "port",
+                "1",
+                "topic",
+                "warm",
+                "name",
+                "probe",
+                "user",
+                "brewer",
+                "password",
+                password));
+    assertThat(answer.statusCode()).isEqualTo(200);
+    // As decision 16 says, the book itself keeps it.
+    assertThat(journal.entries(0).toString()).contains(password);
+    assertThat(answer.body()).doesNotContain(password);
+    for (String path :
+        List.of(
+            "instruments",
+            "instruments/probe",
+            "instruments/tie/broker",
+            "api/instruments",
+            "api/instruments/probe",
+            "rehearsal")) {
+      HttpResponse<String> page = get(path);
+      assertThat(page.statusCode()).as(path).isEqualTo(200);
+      assertThat(page.body()).as(path).doesNotContain(password);
+    }
+  }
 }

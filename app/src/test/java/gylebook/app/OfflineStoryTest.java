@@ -51,8 +51,7 @@ class OfflineStoryTest extends InBrowser {
   private final Clerk clerk = new Clerk(journal, InstantSource.system());
   private final Wallet wallet = new Wallet();
   private final Wiring wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
-  private final RandomGenerator chance =
-      RandomGeneratorFactory.of("L64X128MixRandom").create(5);
+  private final RandomGenerator chance = RandomGeneratorFactory.of("L64X128MixRandom").create(5);
   private final Ticking clock = new Ticking();
   private final Codes codes = new Codes(clock.nanos(), chance);
   private Screens screens;

@@ -225,8 +225,7 @@ class PracticeStoryTest extends InBrowser {
         new CommandLine(new RehearseCommand(new Shelf(), new ByteArrayInputStream(typed)));
     line.setOut(new PrintWriter(said)).setErr(new PrintWriter(said));
     int code =
-        line.execute(
-            "--to=" + address, "--note=" + gyle, "--seed=7", "--pace=20", "--no-glitches");
+        line.execute("--to=" + address, "--note=" + gyle, "--seed=7", "--pace=20", "--no-glitches");
     return code + " " + said;
   }
 
@@ -251,5 +250,28 @@ class PracticeStoryTest extends InBrowser {
     assertThat(played("", "bitter", nobody))
         .startsWith("2 Nothing answers at " + nobody + "; start Gylebook there first.");
     assertThat(clerk.book().gyle(PAGE)).isEmpty();
+  }
+
+  @Test
+  void daysForPracticeAreFoldedAwayInAListOfTheirOwn() {
+    Gyle gyle = clerk.book().gyle("bitter").orElseThrow();
+    FixedPlan plan = gyle.plan().orElseThrow();
+    for (int i = 0; i < 2; i++) {
+      PracticeDay.open(clerk, new Wallet(), gyle, plan, new Command.StartPractice(7, 1));
+    }
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = phone.newPage();
+      page.navigate(server.address());
+      assertThat(page.locator(".gyles li")).hasCount(2);
+      assertThat(page.locator(".gyles")).not().containsText("Rehearsal 1");
+      Locator first = page.getByText("Rehearsal 1: ");
+      assertThat(first).isHidden();
+      page.getByText("Days for practice (2)").click();
+      assertThat(first).isVisible();
+      assertThat(page.locator(".practised a").first()).containsText("Rehearsal 2");
+      assertThat(page.locator("#rig-of option")).hasCount(2);
+      assertThat(Browser.faults(page)).isEmpty();
+      assertThat(Browser.beyond(page)).isEqualTo(0);
+    }
   }
 }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -55,6 +56,22 @@ class DiskJournalTest extends JournalContract {
             new Event.GyleOpened(name, false),
             new Event.RecipeKept("{\"of\":\"" + name + "\"}", name),
             new Event.UnitsChosen("", "metric")));
+  }
+
+  @Test
+  void aNewBookIsForItsOwnersEyesAndAnOldOneKeepsTheRightsItWasGiven() throws IOException {
+    journal.append(three(0, "one"));
+    for (String beside : List.of("", "-wal")) {
+      Path one = file.resolveSibling(file.getFileName() + beside);
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(one)))
+          .as(beside)
+          .isEqualTo("rw-------");
+    }
+    journal.close();
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
+    journal = DiskJournal.open(file);
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+        .isEqualTo("rw-r-----");
   }
 
   @Test

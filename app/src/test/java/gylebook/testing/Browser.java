@@ -68,16 +68,16 @@ public final class Browser {
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     List<String> arguments = new ArrayList<>(List.of(more));
     arguments.addAll(
-                List.of(
-                    "--no-sandbox",
-                    "--disable-gpu",
-                    "--disable-quic",
-                    "--no-first-run",
-                    "--disable-background-networking",
-                    "--disable-component-update",
-                    // Names for tests (RFC 6761) lead to this machine.
-                    "--host-resolver-rules=MAP *.test 127.0.0.1",
-                    "--disable-sync"));
+        List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            // Names for tests (RFC 6761) lead to this machine.
+            "--host-resolver-rules=MAP *.test 127.0.0.1",
+            "--disable-sync"));
     LaunchOptions options = new LaunchOptions().setExecutablePath(chromium).setArgs(arguments);
     Runtime.getRuntime().addShutdownHook(new Thread(control::close, "browser"));
     return new Browser(control.chromium().launch(options));

@@ -366,9 +366,9 @@ class HomeNetworkTest {
     List<Socket> idle = new ArrayList<>();
     try (Socket late = new Socket()) {
       for (int i = 0; i < PageServer.MOST_LINES; i++) {
-        idle.add(new Socket("127.0.0.1", server.port()));
+        idle.add(new Socket(InetAddress.getLoopbackAddress(), server.port()));
       }
-      late.connect(new InetSocketAddress("127.0.0.1", server.port()));
+      late.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), server.port()));
       late.getOutputStream().write(ask);
       late.setSoTimeout(500);
       assertThatThrownBy(() -> late.getInputStream().read())

@@ -91,6 +91,57 @@ final class LauncherTest {
     assertThat(run(house, env, "is-stale").out()).as("a source gone").contains("yes");
   }
 
+  /// A build that only leaves behind what a build leaves behind.
+  private Path fakeMaven() throws IOException {
+    Path mvn = folder.resolve("tools").resolve("mvn");
+    Files.createDirectories(mvn.getParent());
+    Files.writeString(
+        mvn,
+        """
+        #!/bin/sh
+        mkdir -p app/target/lib
+        echo app >app/target/gylebook-app-2.jar
+        echo tests >app/target/gylebook-app-2-tests.jar
+        echo lib >app/target/lib/lib.jar
+        """);
+    Files.setPosixFilePermissions(mvn, PosixFilePermissions.fromString("rwxr-xr-x"));
+    return mvn;
+  }
+
+  @Test
+  void aBuildTakesNothingFromUnderAProgramThatRunsAndTidiesAfterOneThatHasEnded() throws Exception {
+    Path house = launcherAlone();
+    Path jvms = folder.resolve("jvms");
+    kit(jvms.resolve("b-25"), "25.0.3");
+    fakeMaven();
+    made();
+    Path made = folder.resolve("made");
+    Map<String, String> env =
+        Map.of("GYLEBOOK_JVM_FOLDERS", jvms.toString(), "GYLEBOOK_MADE", made.toString());
+    Path mark = made.resolve("1").resolve("in-use." + ProcessHandle.current().pid());
+    Files.createFile(mark);
+    Path source = Files.createFile(house.resolve("core/src/main/New.java"));
+
+    Ended started = run(house, env, "plan");
+    assertThat(started.code()).as(started.err()).isZero();
+    assertThat(made.resolve("1").resolve("gylebook-app-1.jar")).exists();
+    Path second = made.resolve("2");
+    assertThat(started.out())
+        .contains(
+            "-cp " + second.resolve("gylebook-app-2.jar") + ":" + second.resolve("lib/lib.jar"))
+        .doesNotContain("tests.jar");
+    assertThat(run(house, env, "is-stale").out()).contains("no");
+
+    // Nobody runs the first one any more: the next build takes it and the second, which has ended.
+    Files.delete(mark);
+    Files.setLastModifiedTime(
+        source, FileTime.from(Files.getLastModifiedTime(second).toInstant().plusSeconds(60)));
+    run(house, env, "plan");
+    assertThat(made.resolve("1")).doesNotExist();
+    assertThat(made.resolve("2").resolve("lib/lib.jar")).doesNotExist();
+    assertThat(made.resolve("3").resolve("lib/lib.jar")).exists();
+  }
+
   @Test
   void theScriptPassesTheShellsOwnSyntaxCheck() throws Exception {
     Path script = Checkout.root().resolve("gylebook");
@@ -128,9 +179,10 @@ final class LauncherTest {
   /// What a build leaves behind.
   private void made() throws IOException {
     Path made = folder.resolve("made");
-    Files.createDirectories(made.resolve("lib"));
-    Files.createFile(made.resolve("gylebook-app-1.jar"));
-    Path stamp = Files.createFile(made.resolve("launch.stamp"));
+    Path layout = Files.createDirectories(made.resolve("1"));
+    Files.createDirectories(layout.resolve("lib"));
+    Files.createFile(layout.resolve("gylebook-app-1.jar"));
+    Path stamp = Files.writeString(made.resolve("launch.stamp"), "1\n");
     Files.setLastModifiedTime(stamp, FileTime.from(LATE));
   }
 
@@ -148,7 +200,8 @@ final class LauncherTest {
   /// Runs the script with a path that holds the system's tools but no Java and no Maven.
   private Ended run(Path house, Map<String, String> more, String... words) throws Exception {
     Path tools = Files.createDirectories(folder.resolve("tools"));
-    for (String tool : List.of("sed", "find", "mkdir", "rm", "mv", "readlink", "id")) {
+    for (String tool :
+        List.of("sed", "find", "mkdir", "rm", "mv", "readlink", "id", "cp", "touch")) {
       Path link = tools.resolve(tool);
       Path real =
           Files.exists(Path.of("/bin", tool)) ? Path.of("/bin", tool) : Path.of("/usr/bin", tool);

@@ -438,6 +438,11 @@ document.addEventListener("click", async (event) => {
   } else if (at.dataset.trySound !== undefined) {
     tone();
     say("If you heard nothing, this device is silent: watch it.");
+  } else if (at.dataset.open) {
+    const place = document.getElementById(at.dataset.open);
+    place.open = true;
+    place.scrollIntoView({ block: "start" });
+    place.querySelector("summary").focus({ preventScroll: true });
   } else if (at.dataset.snooze) {
     snoozedUntil = Date.now() + Number(at.dataset.snooze) * 60_000;
     say(`Reminding again in ${at.dataset.snooze} min.`);

@@ -10,17 +10,13 @@ import gylebook.brewday.Sighting;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Suspicion;
-import gylebook.estimate.Weighed;
 import gylebook.estimate.Witness;
 import gylebook.journal.Event;
-import gylebook.plan.Band;
-import gylebook.plan.Milestone;
 import gylebook.rig.Probe;
 import gylebook.telling.Shown;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -64,7 +60,8 @@ final class KettleBehind {
     html.append(switched("heater", "duty in %, empty for as planned"));
     html.append(switched("pump", "on, off, or empty for as planned"));
     html.append(switched("lid", "on, off, or empty for as planned"));
-    html.append("</details><details><summary>Say what happened</summary><div class=\"thumb\">");
+    html.append(
+        "</details><details id=\"happened\"><summary>Say what happened</summary><div class=\"thumb\">");
     for (String words : SAID) {
       html.append(
           "<button type=\"button\" data-do=\"say\" data-what=\"mishap\" data-value=\"%s\">%s</button>"
@@ -272,87 +269,5 @@ final class KettleBehind {
     String words = Html.escaped(says + ". Wanted from then on: " + wanted + ".");
     return "<li>Changed <time datetime=\"%s\">%s</time>: %s</li>"
         .formatted(note.at(), note.at(), note.stands() ? words : "<del>" + words + "</del> struck");
-  }
-
-  /// Everything noted, newest first; what was struck stays, struck through.
-  String notes(Followed day) {
-    StringBuilder html =
-        new StringBuilder("<details open><summary>The day's notes</summary><ul class=\"notes\">");
-    gyle.day().stream()
-        .sorted(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq).reversed())
-        .forEach(note -> html.append(note(note, day)));
-    return html.append("</ul></details>").toString();
-  }
-
-  private String note(DayNote note, Followed day) {
-    String time = "<time datetime=\"%s\">%s</time> ".formatted(note.at(), note.at());
-    String words = Html.escaped(says(note));
-    if (!note.stands()) {
-      return "<li>" + time + "<del>" + words + "</del> struck</li>";
-    }
-    Weighed came = day.weighedBySeq().get(note.seq());
-    String late = day.tooLate().contains(note.seq()) ? " It was too late; it counts nowhere." : "";
-    String expected = came == null ? late : " " + Html.escaped(expected(came));
-    if (stays(note)) {
-      return "<li>" + time + words + ".</li>";
-    }
-    return "<li>%s%s.%s <button type=\"button\" data-do=\"strike\" data-what=\"%d\" aria-label=\"strike %s\">Strike</button></li>"
-        .formatted(time, words, expected, note.seq(), words);
-  }
-
-  /// The prediction stands beside an entry, after it was made.
-  private String expected(Weighed came) {
-    String key =
-        follower.instruments().stream()
-            .filter(one -> one.name().equals(came.reading().instrument()))
-            .findFirst()
-            .map(
-                one ->
-                    switch (one.measures()) {
-                      case TEMPERATURE -> "wortC";
-                      case HOT_VOLUME -> "hotL";
-                      case STRENGTH -> "wortPlato";
-                    })
-            .orElse("wortC");
-    String held =
-        "Expected %s, give or take %s."
-            .formatted(
-                shown.value(key, came.expected()),
-                shown.giveOrTake(
-                    key,
-                    new Band(
-                        came.expected() - came.doubt(),
-                        came.expected(),
-                        came.expected() + came.doubt())));
-    return came instanceof Weighed.SetAside
-        ? held + " Hard to believe, so it counts little: read it again?"
-        : held;
-  }
-
-  /// Whether a note cannot be struck.
-  static boolean stays(DayNote note) {
-    return note.event() instanceof Event.PracticeStarted;
-  }
-
-  String says(DayNote note) {
-    return switch (note.event()) {
-      case Event.DayStarted _ -> "the day began";
-      case Event.PracticeStarted(_, long seed, int pace) ->
-          "a day for practice began, rehearsal number %d, %d times as fast as life"
-              .formatted(seed, pace);
-      case Event.PointReached(String milestone) ->
-          follower.plan().forecast().milestone(milestone).map(Milestone::says).orElse(milestone);
-      case Event.ReadingTaken taken ->
-          taken.instrument()
-              + " "
-              + taken.asRead()
-              + (taken.mixed() ? "" : ", not stirred")
-              + (taken.sampleAsRead().isEmpty() ? "" : ", sample at " + taken.sampleAsRead());
-      case Event.SwitchSet(String what, String state) ->
-          what + " " + (state.isEmpty() ? "as planned" : state);
-      case Event.WordSaid(_, String words) -> words;
-      case Event.PlanChanged(String says, _) -> "plan changed: " + says;
-      default -> "noted";
-    };
   }
 }

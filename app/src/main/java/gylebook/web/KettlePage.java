@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /// At the kettle: what is under way, three big numbers, one thing to do.
 final class KettlePage {
@@ -22,23 +23,26 @@ final class KettlePage {
 
   private final Shown shown;
   private final KettleBehind behind;
+  private final KettleNotes notes;
   private final Follower follower;
   private final Gyle gyle;
   private final Instant began;
 
-  KettlePage(ReadingUnits units, Follower follower, Gyle gyle, Instant now) {
+  /// @param sending what tied instruments are called on this day
+  KettlePage(ReadingUnits units, Follower follower, Gyle gyle, Instant now, Set<String> sending) {
     this.shown = new Shown(units);
     this.follower = follower;
     this.gyle = gyle;
     this.began = gyle.started().map(DayNote::at).orElse(now);
     this.behind = new KettleBehind(shown, units, follower, gyle, began);
+    this.notes = new KettleNotes(shown, follower, gyle, sending);
   }
 
   /// The page round what changes.
   static String whole(Gyle gyle, Instant now, String inside) {
     return Html.page(
             gyle.name() + ": at the kettle",
-            "<p><a href=\"/gyles/%s\">%s</a></p><h1 class=\"quiet\">At the kettle</h1>"
+            "<p class=\"over\"><a href=\"/gyles/%s\">%s</a></p><h1 class=\"quiet\">At the kettle</h1>"
                     .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name()))
                 + "<p id=\"strip\" hidden></p><p id=\"state\" role=\"status\"></p>"
                 + "<div id=\"kettle\" data-gyle=\"%s\" data-seq=\"%d\" data-now=\"%d\" data-pace=\"%d\">%s</div>"
@@ -74,15 +78,18 @@ final class KettlePage {
   }
 
   /// The day under way.
-  String during(Followed day) {
+  ///
+  /// @param beside what a rehearsal adds behind the hands
+  String during(Followed day, String beside) {
     StringBuilder html = new StringBuilder();
-    html.append(holder()).append(top(day)).append(new LivePlates(shown, began).html(day));
-    html.append(numbers(day)).append(next(day)).append(hands(day));
+    html.append(top(day)).append(new LivePlates(shown, began).html(day));
+    html.append(numbers(day)).append(next(day)).append(due(day)).append(hands(day));
+    html.append(beside).append(holder());
     html.append(new Checklists(shown, follower.plan()).of(day)).append(reach(day));
     html.append(
         "<section><h2>Put it right</h2><p>Each way is simulated with the same luck as the forecast above.</p><button type=\"button\" data-levers>What could be done now?</button><div id=\"levers\" aria-live=\"polite\"></div></section>");
     html.append(behind.entries(day)).append(behind.witnesses(day));
-    html.append(behind.coming(day)).append(behind.plans()).append(behind.notes(day));
+    html.append(behind.coming(day)).append(behind.plans()).append(notes.html(day));
     html.append(safe());
     return html.toString();
   }
@@ -214,7 +221,11 @@ final class KettlePage {
         Math.max(0.8, high - low));
   }
 
-  private String hands(Followed day) {
+  /// Points the day went past without a word.
+  private String due(Followed day) {
+    if (day.due().isEmpty()) {
+      return "";
+    }
     StringBuilder html = new StringBuilder("<div class=\"thumb\">");
     for (Plan.PlannedStep step : day.due()) {
       html.append(
@@ -224,25 +235,27 @@ final class KettlePage {
                   Html.escaped(step.does()),
                   Html.escaped(shown.value(step.key(), step.amountNumber()))));
     }
+    return html.append("</div>").toString();
+  }
+
+  /// What a hand wants now; it stays in reach of the thumb, however long the page is.
+  private String hands(Followed day) {
+    StringBuilder html = new StringBuilder("<div class=\"thumb reach-me\">");
     if (day.underWay()) {
       html.append(
           "<button type=\"button\" class=\"main\" data-do=\"reach\" data-what=\"%s\">Done: %s</button>"
               .formatted(Html.escaped(day.leg()), Html.escaped(day.says())));
       html.append("<button type=\"button\" data-snooze=\"5\">Not yet, +5 min</button>");
     }
-    lastNote()
+    html.append("<button type=\"button\" data-open=\"happened\">Say what happened</button></div>");
+    notes
+        .last()
         .ifPresent(
             note ->
                 html.append(
-                    "<button type=\"button\" data-do=\"strike\" data-what=\"%d\">Undo: %s</button>"
-                        .formatted(note.seq(), Html.escaped(behind.says(note)))));
-    return html.append("</div>").toString();
-  }
-
-  private Optional<DayNote> lastNote() {
-    return gyle.day().stream()
-        .filter(note -> note.stands() && !KettleBehind.stays(note))
-        .reduce((_, last) -> last);
+                    "<div class=\"thumb\"><button type=\"button\" data-do=\"strike\" data-what=\"%d\">Undo: %s</button></div>"
+                        .formatted(note.seq(), Html.escaped(notes.says(note)))));
+    return html.toString();
   }
 
   private static String safe() {

@@ -31,6 +31,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /// The day beside the brewer: what is noted, how it stands, live on every screen.
 final class KettleRoutes {
@@ -147,10 +148,12 @@ final class KettleRoutes {
   }
 
   private Told telling(Gyle gyle, ReadingUnits units, Follower follower, Instant now) {
-    Followed followed = follower.at(gyle.happened(), now, sending(gyle, follower));
+    Set<String> sending = sending(gyle, follower);
+    Followed followed = follower.at(gyle.happened(), now, sending);
     String html =
-        PracticeBanner.html(gyle, practice, byEye(gyle, follower))
-            + new KettlePage(units, follower, gyle, now).during(followed);
+        PracticeBanner.html(gyle, practice)
+            + new KettlePage(units, follower, gyle, now, tied(gyle, sending))
+                .during(followed, PracticeBanner.byEye(gyle, practice, byEye(gyle, follower)));
     return new Told(gyle.lastSeq(), units, now, html, followed.guards());
   }
 
@@ -165,6 +168,17 @@ final class KettleRoutes {
     return follower.instruments().stream()
         .map(Instrument::name)
         .filter(name -> tied.contains(gyle.tiedAs(name)))
+        .collect(Collectors.toSet());
+  }
+
+  /// Those, and the controller's duty where it is tied.
+  private Set<String> tied(Gyle gyle, Set<String> sending) {
+    Set<String> tied = desk.book().tiedByName().keySet();
+    return Stream.concat(
+            sending.stream(),
+            Stream.of(Sighting.values())
+                .map(Sighting::says)
+                .filter(name -> tied.contains(gyle.tiedAs(name))))
         .collect(Collectors.toSet());
   }
 

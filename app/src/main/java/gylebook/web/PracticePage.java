@@ -79,14 +79,22 @@ final class PracticePage {
   private static String days(Book book) {
     StringBuilder html = new StringBuilder("<label>Which day <select name=\"gyle\">");
     html.append("<option value=\"\">an invented bitter, noted nowhere</option>");
-    for (Gyle gyle : book.gyles()) {
-      if (gyle.plan().isPresent() && gyle.practice().isEmpty()) {
-        html.append(
-            "<option value=\"%s\" selected>the plan of %s, noted for practice</option>"
-                .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
-      }
+    List<Gyle> planned =
+        book.gyles().stream()
+            .filter(gyle -> gyle.plan().isPresent() && gyle.practice().isEmpty())
+            .toList();
+    for (Gyle gyle : planned) {
+      html.append(
+          "<option value=\"%s\" selected>the plan of %s, noted for practice</option>"
+              .formatted(Html.escaped(gyle.gyleId()), Html.escaped(gyle.name())));
     }
-    return html.append("</select></label>").toString();
+    html.append("</select></label>");
+    if (planned.isEmpty()) {
+      html.append(
+              "<p>No gyle has a plan of its day yet. To practise one of your own, go to its page")
+          .append(" and make its forecast the plan of the day.</p>");
+    }
+    return html.toString();
   }
 
   /// What it has said, newest first.

@@ -188,7 +188,7 @@ class PracticeStoryTest extends InBrowser {
       for (Page page : List.of(first, second)) {
         assertThat(page.locator(".practice")).containsText("REHEARSAL. Nothing is heated");
         // The hidden rig's posts come as readings of the rig's own thermometer, on both screens.
-        assertThat(page.locator(".notes")).containsText(Pattern.compile("controller [0-9.,]+ .C"));
+        assertThat(page.locator(".sent")).containsText(Pattern.compile("controller [0-9.,]+ .C"));
       }
       assertThat(Browser.faults(second)).isEmpty();
       assertThat(Browser.beyond(second)).isEqualTo(0);
@@ -202,6 +202,15 @@ class PracticeStoryTest extends InBrowser {
       heater.locator("[name=value]").fill("40 %");
       heater.locator("button").click();
       assertThat(first.locator(".notes")).containsText("heater 40 %");
+      // However much the instruments send, what a person did last is what a person takes back.
+      assertThat(first.locator(".thumb button[data-do=strike]")).hasText("Undo: heater 40 %");
+      assertThat(first.locator(".notes")).not().containsText("controller");
+      for (Page page : List.of(first, second)) {
+        page.evaluate("() => scrollTo(0, 0)");
+        assertThat(page.locator("button.main").last()).isInViewport();
+      }
+      second.getByText("Say what happened").first().click();
+      assertThat(second.getByText("The hoist slipped")).isInViewport();
       first.locator("button.main").last().click();
       assertThat(second.locator(".leg")).containsText("malt in");
       second.locator("a[href='/rehearsal']").click();

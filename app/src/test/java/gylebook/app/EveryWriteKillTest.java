@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -69,6 +70,7 @@ class EveryWriteKillTest {
   private final Wiring wiring = new Wiring(clerk, InstantSource.system(), Path.of("/none"));
   private final List<Act> acts = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
+  private Optional<Program> running = Optional.empty();
   private PageServer twin;
   private Instant began;
   private String life = "";
@@ -99,7 +101,10 @@ class EveryWriteKillTest {
   }
 
   @AfterEach
-  void end() {
+  void end() throws InterruptedException {
+    if (running.isPresent()) {
+      running.get().kill();
+    }
     twin.stop();
     wiring.close();
     client.close();
@@ -202,9 +207,16 @@ class EveryWriteKillTest {
         .formatted(seed, deaths, Moment.values().length * writes, writes);
   }
 
-  private static Program started(Path book, int lastWrite, Moment moment) throws IOException {
-    return Program.started(
-        List.of(MortalProgram.class.getName(), book.toString(), "" + lastWrite, moment.toString()));
+  private Program started(Path book, int lastWrite, Moment moment) throws IOException {
+    running =
+        Optional.of(
+            Program.started(
+                List.of(
+                    MortalProgram.class.getName(),
+                    book.toString(),
+                    "" + lastWrite,
+                    moment.toString())));
+    return running.get();
   }
 
   /// Sends what waits, in order, until all is acknowledged or the program dies. What was in the

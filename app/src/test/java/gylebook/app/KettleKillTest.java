@@ -31,7 +31,7 @@ class KettleKillTest {
   @Test
   void afterEveryKillTheDayIsWhereItWasAndEachNoteStandsOnce()
       throws IOException, InterruptedException {
-    int kills = Integer.getInteger("kills", Boolean.getBoolean("long") ? 10 : 2);
+    int kills = Integer.getInteger("kills", Boolean.getBoolean("long") ? 10 : 1);
     Path book = folder.resolve("book.sqlite");
     int notes = 0;
     long endsMs = 0;

@@ -90,12 +90,12 @@ static struct state *s;
 static struct log *out;
 static struct flows flows;
 static double refreshedC, refreshedFrac, refreshedKg, growth;
-static bool landed;
-static double beforeC[8];
+static bool landed, rises;
+static double beforeC[9];
 
 static void keep(void) {
-  double now[8] = {s->kettleC, s->bedC,  s->headC,  s->wallC,
-                   s->hoseC,   s->stubC, s->probeC, s->integralFrac};
+  double now[9] = {s->kettleC, s->bedC,  s->headC,  s->wallC,
+                   s->hoseC,   s->stubC, s->probeC, s->integralFrac, s->setC};
   memcpy(beforeC, now, sizeof now);
 }
 
@@ -108,6 +108,7 @@ static void give_back(void) {
   s->stubC = beforeC[5];
   s->probeC = beforeC[6];
   s->integralFrac = beforeC[7];
+  s->setC = beforeC[8];
 }
 
 static void milestone(void) {
@@ -132,7 +133,8 @@ static double left_behind_kg(void) {
 
 static bool reached(const struct action *leg) {
   switch (leg->until) {
-    case READS: return s->probeC + m->probeBiasK >= leg->untilValue - FOUND_K;
+    case READS:
+      return thermal_rises_sec(s, leg) <= 0 && s->probeC + m->probeBiasK >= leg->untilValue - FOUND_K;
     case BOILS: return s->boiling;
     case COOLED_TO: return s->kettleC <= leg->untilValue + FOUND_K;
     case RUN_OFF: return liquid_kg(s) <= left_behind_kg() + 1e-6;
@@ -142,7 +144,7 @@ static bool reached(const struct action *leg) {
 
 static double gap_k(const struct action *leg, double boilsC) {
   double legK = -INFINITY;
-  if (leg->until == READS) {
+  if (leg->until == READS && !rises) {
     legK = s->probeC + m->probeBiasK - leg->untilValue;
   } else if (leg->until == COOLED_TO) {
     legK = leg->untilValue - s->kettleC;
@@ -170,6 +172,9 @@ static double step_most_sec(const struct action *leg) {
   double fastest = s->bagIn && s->starchKg > 1e-3 ? table_at(PASTING, s->bedC) : 0;
   if (fastest > 0) {
     mostSec = least(mostSec, 0.35 / fastest);
+  }
+  if (thermal_rises_sec(s, leg) > 0) {
+    mostSec = least(mostSec, thermal_rises_sec(s, leg));
   }
   if (leg->runOff) {
     double kgPerSec = most(1e-9, flows.runOffKgPerSec);
@@ -285,6 +290,7 @@ static void close_step(const struct action *leg, double stepSec, double boilsC) 
 
 static double stepped_sec(const struct action *leg, double stepSec) {
   bool boiling = s->boiling;
+  rises = thermal_rises_sec(s, leg) > 0;
   keep();
   thermal_start(s);
   double boilsC = boils_c(extract_frac(s));

@@ -37,6 +37,8 @@ static void read_action(struct action *action) {
   if (action->kind == LEG) {
     action->automatic = number() != 0;
     action->drive = number();
+    action->risesFromC = number();
+    action->risesKPerSec = number();
     action->pump = (enum pump)number();
     action->lidOn = number() != 0;
     action->stirred = number() != 0;

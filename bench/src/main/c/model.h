@@ -37,7 +37,7 @@ enum pump { PUMP_OFF, PUMP_MASH, PUMP_WHIRLPOOL };
 struct action {
   enum kind kind;
   bool automatic, lidOn, stirred, chilling, runOff;
-  double drive, untilValue, mostSec;
+  double drive, risesFromC, risesKPerSec, untilValue, mostSec;
   enum pump pump;
   enum until until;
   double with[5];
@@ -61,7 +61,7 @@ struct state {
   double clockSec;
   double waterKg, kettleExtractKg, bedExtractKg, grainKg, inertKg, solubleKg, starchKg, pastedKg;
   double fermentableKg;
-  double kettleC, bedC, headC, wallC, hoseC, stubC, probeC, integralFrac;
+  double kettleC, bedC, headC, wallC, hoseC, stubC, probeC, integralFrac, setC;
   bool boiling, bagIn;
   double alphaFrac, betaFrac;
   double alphaMg[MOST_HOPS], isoMg[MOST_HOPS], castIsoMg[MOST_HOPS];
@@ -138,7 +138,9 @@ void apply_deed(struct flows *f, const struct action *deed, struct state *s,
                 const struct member *m);
 
 /* Heat and control over one step. */
-void thermal_prepare(const struct day *day, const struct state *s, const struct action *leg,
+/* How long the set point still climbs. */
+double thermal_rises_sec(const struct state *s, const struct action *leg);
+void thermal_prepare(const struct day *day, struct state *s, const struct action *leg,
                      const struct flows *f);
 void thermal_start(const struct state *s);
 double thermal_tried_error(double stepSec, double toleranceK, bool boiling);

@@ -3,9 +3,9 @@
 #include <math.h>
 #include <string.h>
 
-/* The eight quantities of Point.java. */
+/* The nine quantities of Point.java. */
 struct point {
-  double kettle, bed, head, wall, hose, stub, probe, integral;
+  double kettle, bed, head, wall, hose, stub, probe, integral, set;
 };
 
 static const double STUB_ON_SEC = 5, STUB_OFF_SEC = 240, STUB_LOSS_FRAC = 0.03;
@@ -16,7 +16,7 @@ static const struct member *m;
 
 static double kettleJPerK, bedJPerK, headJPerK, bagWPerK, bedFlowWPerK, spillWPerK, loopWPerK;
 static double returnWPerK, mixWPerK, surfaceWPerK, steamFrac, chillWPerK, chillC, hoseKeepsFrac;
-static double hosePerSec, stubPerSec, stubKeepsFrac, setC, handFrac;
+static double hosePerSec, stubPerSec, stubKeepsFrac, setKPerSec, handFrac;
 static bool bagIn, automatic, saturated;
 static enum place place;
 
@@ -36,6 +36,7 @@ static void load(struct point *p, const struct state *s) {
   p->stub = s->stubC;
   p->probe = s->probeC;
   p->integral = s->integralFrac;
+  p->set = s->setC;
 }
 
 static void sum(struct point *to, const struct point *from, double a, const struct point *slope) {
@@ -47,9 +48,15 @@ static void sum(struct point *to, const struct point *from, double a, const stru
   to->stub = from->stub + a * slope->stub;
   to->probe = from->probe + a * slope->probe;
   to->integral = from->integral + a * slope->integral;
+  to->set = from->set + a * slope->set;
 }
 
-void thermal_prepare(const struct day *of, const struct state *s, const struct action *leg,
+double thermal_rises_sec(const struct state *s, const struct action *leg) {
+  double leftK = leg->drive - most(s->setC, leg->risesFromC);
+  return leg->risesKPerSec > 0 && leftK > 1e-6 ? leftK / leg->risesKPerSec : 0;
+}
+
+void thermal_prepare(const struct day *of, struct state *s, const struct action *leg,
                      const struct flows *f) {
   day = of;
   m = &of->member;
@@ -75,7 +82,13 @@ void thermal_prepare(const struct day *of, const struct state *s, const struct a
   stubPerSec = 1 / (hoseRuns ? STUB_ON_SEC : STUB_OFF_SEC);
   stubKeepsFrac = hoseRuns ? 1 : 1 - STUB_LOSS_FRAC;
   automatic = leg->automatic;
-  setC = automatic ? leg->drive : 0;
+  setKPerSec = 0;
+  if (automatic && thermal_rises_sec(s, leg) > 0) {
+    s->setC = most(s->setC, leg->risesFromC);
+    setKPerSec = leg->risesKPerSec;
+  } else if (automatic) {
+    s->setC = leg->drive;
+  }
   handFrac = automatic ? 0 : leg->drive;
 }
 
@@ -100,7 +113,7 @@ static double surface_slope(double topC) {
 }
 
 static double asked(const struct point *p) {
-  return m->gainFracPerK * (setC - p->probe - m->probeBiasK) + p->integral;
+  return m->gainFracPerK * (p->set - p->probe - m->probeBiasK) + p->integral;
 }
 
 static double duty(const struct point *p) {
@@ -142,8 +155,9 @@ static double rates_and_duty(const struct point *p, bool boiling, struct point *
   to->stub = stubPerSec * (m->roomC + stubKeepsFrac * (p->kettle - m->roomC) - p->stub);
   to->probe = (place_c(p) - p->probe) / m->probeLagSec;
   to->integral = 0;
+  to->set = setKPerSec;
   if (automatic) {
-    double errorK = setC - p->probe - m->probeBiasK;
+    double errorK = p->set - p->probe - m->probeBiasK;
     to->integral = m->gainFracPerK * errorK / m->integralSec +
                    (dutyFrac - asked(p)) / m->trackingSec;
   }
@@ -232,7 +246,7 @@ static void solve(const struct point *r, double s, bool boiling, struct point *k
     default: here = 0;
   }
   double probe = (r->probe + s / m->probeLagSec * here) * probeDiv;
-  double dutyFrac = saturated ? 0 : r->integral + dutyProbe * probe;
+  double dutyFrac = saturated ? 0 : r->integral + dutyProbe * (probe - r->set);
   double kettle = 0;
   if (!boiling) {
     kettle = (r->kettle + s / kettleJPerK *
@@ -248,7 +262,8 @@ static void solve(const struct point *r, double s, bool boiling, struct point *k
   k->head = head + headGain * kettle;
   k->bed = bed + bedGain * kettle;
   k->probe = probe + probeGain * kettle;
-  k->integral = (r->integral + integralProbe * k->probe) * integralDiv;
+  k->set = r->set;
+  k->integral = (r->integral + integralProbe * (k->probe - k->set)) * integralDiv;
 }
 
 double thermal_tried_error(double stepSec, double toleranceK, bool boiling) {
@@ -280,6 +295,7 @@ void thermal_land(struct state *s, double stepSec) {
   s->stubC = trial.stub;
   s->probeC = trial.probe;
   s->integralFrac = trial.integral;
+  s->setC = trial.set;
 }
 
 void thermal_book(struct state *s, double stepSec) {

@@ -1,5 +1,6 @@
 package gylebook.interchange;
 
+import gylebook.recipe.Boil;
 import gylebook.recipe.Ferment;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
@@ -50,6 +51,7 @@ final class JsonCourse {
       step.put("type", steps.size() == 1 ? "infusion" : "temperature");
       step.set("step_temperature", JsonAmount.of(rest.targetC(), lost, "mash"));
       step.set("step_time", JsonAmount.of(rest.holdSec(), lost, "mash"));
+      rest.rampSec().ifPresent(ramp -> step.set("ramp_time", JsonAmount.of(ramp, lost, "mash")));
     }
   }
 
@@ -61,6 +63,9 @@ final class JsonCourse {
     }
     if (recipe.boil().evaporationLPerSec().isPresent() || recipe.boil().dutyFrac().isPresent()) {
       lost.says("boil", "How hard it boils has no place in the standard.");
+    }
+    if (recipe.boil().lid() == Boil.Lid.ON) {
+      lost.says("boil", "That it boils under the lid has no place in the standard.");
     }
     if (!JsonMoments.steps(recipe)) {
       return;

@@ -46,8 +46,17 @@ final class JsonFerment {
       if (holdSec.isEmpty()) {
         step.says("step_time", "Is not there; taken as 0, to be filled in.");
       }
+      Optional<Entered> rampSec =
+          step.amount("ramp_time", Quantity.TIME).filter(ramp -> ramp.inside() > 0);
+      if (rests.isEmpty() && rampSec.isPresent()) {
+        step.says("ramp_time", "The first rest is struck; how long it heats up is kept, not used.");
+      }
       rests.add(
-          new Rest(step.words("name"), targetC.get(), holdSec.orElseGet(() -> Entered.of(0, DAY))));
+          new Rest(
+              step.words("name"),
+              targetC.get(),
+              holdSec.orElseGet(() -> Entered.of(0, DAY)),
+              rampSec));
     }
     return rests;
   }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.Nulls;
 import gylebook.recipe.Aim;
+import gylebook.recipe.Boil;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
@@ -36,6 +37,7 @@ public final class OwnFiles {
               new SimpleModule()
                   .addSerializer(Entered.class, new EnteredText.Writer())
                   .addDeserializer(Entered.class, new EnteredText.Reader())
+                  .addDeserializer(Boil.Lid.class, new LidText())
                   .addDeserializer(Hop.Wrap.class, new WrapText()))
           .build();
 

@@ -56,7 +56,12 @@ final class XmlCourse {
       }
       Entered holdSec =
           step.amount("STEP_TIME", MINUTE, MINUTE).orElseGet(() -> Entered.of(0, MINUTE));
-      rests.add(new Rest(step.words("NAME"), targetC.get(), holdSec));
+      Optional<Entered> rampSec =
+          step.amount("RAMP_TIME", MINUTE, MINUTE).filter(ramp -> ramp.inside() > 0);
+      if (rests.isEmpty() && rampSec.isPresent()) {
+        step.says("RAMP_TIME", "The first rest is struck; how long it heats up is kept, not used.");
+      }
+      rests.add(new Rest(step.words("NAME"), targetC.get(), holdSec, rampSec));
     }
     return rests;
   }

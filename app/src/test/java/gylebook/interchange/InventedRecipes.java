@@ -65,7 +65,14 @@ final class InventedRecipes {
             ""),
         grist(),
         new Liquor(word(), new Liquor.Ions(ion(), ion(), ion(), ion(), ion(), ion()), salts()),
-        list(3, () -> new Rest(luck.nextBoolean() ? "" : word(), celsius(40, 78), time())),
+        list(
+            3,
+            () ->
+                new Rest(
+                    luck.nextBoolean() ? "" : word(),
+                    celsius(40, 78),
+                    time(),
+                    maybe(() -> of(luck.nextInt(1, 40), Quantity.TIME, "min")))),
         new Boil(boil, Optional.empty(), Optional.empty()),
         stands,
         list(5, () -> hop(boil, stands.size())),

@@ -70,11 +70,17 @@ class OwnFilesTest {
     Recipe recipe = Demo.copperBitter();
     String older =
         OwnFiles.recipe(recipe)
-            .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC|colourEbc)\" : null", "")
+            .replaceAll(",\\s*\"(meterUsPerCm|agedSec|storedC|colourEbc|rampSec)\" : null", "")
             .replaceAll(",\\s*\"wrap\" : \"SEALED\"", "")
+            .replaceAll(",\\s*\"lid\" : \"OFF\"", "")
             .replaceAll(",\\s*\"doneBy\" : \"\"", "");
-    assertThat(older).doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap", "doneBy");
+    assertThat(older)
+        .doesNotContain("meterUsPerCm", "agedSec", "storedC", "wrap", "doneBy", "rampSec", "lid");
     assertThat(OwnFiles.readRecipe(older)).isEqualTo(new Reading.Understood<>(recipe));
+    String ajar = OwnFiles.recipe(recipe).replace("\"lid\" : \"OFF\"", "\"lid\" : \"AJAR\"");
+    assertThat(((Reading.NotUnderstood<Recipe>) OwnFiles.readRecipe(ajar)).sentence())
+        .contains("boil > lid")
+        .contains("no lid is 'AJAR'");
   }
 
   @Test

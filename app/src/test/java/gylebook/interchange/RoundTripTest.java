@@ -1,6 +1,7 @@
 package gylebook.interchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import gylebook.plan.Demo;
 import gylebook.recipe.Analysis;
@@ -131,6 +132,8 @@ class RoundTripTest {
       assertThat(again.rests().get(i).name()).isEqualTo(rest.name());
       near(again.rests().get(i).targetC(), rest.targetC());
       near(again.rests().get(i).holdSec(), rest.holdSec());
+      assertThat(again.rests().get(i).rampSec().map(Entered::inside).orElse(0.0))
+          .isCloseTo(rest.rampSec().map(Entered::inside).orElse(0.0), within(1e-6));
     }
     assertThat(again.stands()).hasSameSizeAs(recipe.stands());
     for (int i = 0; i < recipe.stands().size(); i++) {
@@ -226,6 +229,33 @@ class RoundTripTest {
       near(step.endC(), steps.get(i).endC());
       near(step.holdSec(), steps.get(i).holdSec());
     }
+  }
+
+  @Test
+  void theTimeOfHeatingToARestIsReadAndWritten() {
+    String step =
+        "\"step_time\": {\"value\": 1, \"unit\": \"hr\"}, \"ramp_time\": {\"value\": 12, \"unit\": \"min\"}";
+    String first = Foreign.json("\"step_time\": {\"value\": 1, \"unit\": \"hr\"}", step);
+    assertThat(Foreign.recipe(first).rests().getFirst().rampSec().orElseThrow().inside())
+        .isEqualTo(720);
+    assertThat(Foreign.remarks(first)).contains("The first rest is struck");
+    String two =
+        Foreign.changed(
+            first,
+            "\"mash_steps\": [",
+            "\"mash_steps\": [{\"name\": \"cool\", \"type\": \"infusion\", \"step_temperature\":"
+                + " {\"value\": 50, \"unit\": \"C\"}, \"step_time\": {\"value\": 10, \"unit\":"
+                + " \"min\"}},");
+    assertThat(Foreign.remarks(two))
+        .doesNotContain("The first rest is struck")
+        .doesNotContain("ramp");
+    String written = RecipeWriter.json(Foreign.recipe(two)).json();
+    assertThat(Foreign.recipe(written).rests().get(1).rampSec().orElseThrow().inside())
+        .isCloseTo(720, within(1e-6));
+    String xml = Foreign.xml("<STEP_TIME>60.0<", "<RAMP_TIME>9.0</RAMP_TIME><STEP_TIME>60.0<");
+    assertThat(Foreign.recipe(xml).rests().getFirst().rampSec().orElseThrow().inside())
+        .isEqualTo(540);
+    assertThat(Foreign.remarks(xml)).contains("The first rest is struck");
   }
 
   private static void near(Optional<Entered> now, Optional<Entered> was) {

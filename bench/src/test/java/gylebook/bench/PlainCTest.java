@@ -29,7 +29,7 @@ class PlainCTest {
 
   private static List<DemoDays.Ready> days() {
     List<DemoDays.Ready> days = new ArrayList<>();
-    for (BrewDay day : List.of(DemoDays.household(), DemoDays.flat())) {
+    for (BrewDay day : List.of(DemoDays.household(), DemoDays.flat(), DemoDays.ramped())) {
       for (int number = -1; number < 20; number++) {
         days.add(DemoDays.ready(day, 20, number));
       }

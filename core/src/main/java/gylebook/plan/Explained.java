@@ -235,7 +235,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           of(
               "apparent attenuation to expect",
               "sugar made over the curve; yeast; malt's own offset",
-              "grain temperature; time; yeast",
+              "grain temperature; time; yeast; not how thick the mash is (see mash-thickness)",
               "wray2014",
               "muller1991");
       case FINAL ->

@@ -77,7 +77,9 @@ final class ForeignBrew {
     if (boiledOff.isPresent()) {
       evaporation = Optional.of(Entered.of(boiledOff.getAsDouble(), Quantity.FLOW.inside()));
     }
-    return recipe.withAim(litres).withBoil(new Boil(hold, evaporation, Optional.empty()));
+    return recipe
+        .withAim(litres)
+        .withBoil(new Boil(hold, evaporation, Optional.empty(), recipe.boil().lid()));
   }
 
   private static OptionalDouble boiledOffLPerSec(Elsewhere there, double lengthL, double holdSec) {

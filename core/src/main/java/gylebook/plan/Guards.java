@@ -1,5 +1,6 @@
 package gylebook.plan;
 
+import gylebook.recipe.Boil;
 import gylebook.recipe.Pack;
 import gylebook.recipe.Recipe;
 import gylebook.science.Lifting;
@@ -41,7 +42,9 @@ final class Guards {
     guards.lift(day);
     guards.drain();
     guards.heat();
+    guards.lid(day.recipe());
     guards.unfinished(day.recipe());
+    guards.found.addAll(RampGuards.of(day.recipe(), ensemble));
     ColourNote.of(day, ensemble).ifPresent(guards.found::add);
     guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
     guards.found.sort(
@@ -227,6 +230,25 @@ final class Guards {
               "The yeast's pace is a guess until the first readings.",
               "Bottles that ferment on burst: never fill glass with live beer, read the package's own"
                   + " marking, wear eye protection. Follow your local code."));
+    }
+  }
+
+  private void lid(Recipe recipe) {
+    if (recipe.boil().lid() == Boil.Lid.ON) {
+      found.add(
+          new Guard(
+              "lidOnInBoil",
+              Guard.Level.NOTE,
+              List.of(
+                  Note.words(
+                      "It is to boil under the lid; of the sulphide that the malt can give, "),
+                  note("", Outcome.SULFIDE),
+                  Note.words(" is free in the wort that is cast.")),
+              "Leave the lid ajar, cut the duty before the foam rises, and lift it away from you.",
+              "boilReached",
+              1,
+              "A lid keeps heat and foam in; how much steam gets past it is a guess to be learnt.",
+              "A covered kettle boils over without warning, and the steam under a lid scalds."));
     }
   }
 

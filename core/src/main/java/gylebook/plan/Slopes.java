@@ -112,7 +112,12 @@ final class Slopes {
   private static BrewDay longer(BrewDay day, double moreSec) {
     Recipe recipe = day.recipe();
     Entered hold = Entered.of(recipe.boil().holdSec().inside() + moreSec, Quantity.TIME.inside());
-    Boil boil = new Boil(hold, recipe.boil().evaporationLPerSec(), recipe.boil().dutyFrac());
+    Boil boil =
+        new Boil(
+            hold,
+            recipe.boil().evaporationLPerSec(),
+            recipe.boil().dutyFrac(),
+            recipe.boil().lid());
     return new BrewDay(recipe.withBoil(boil), day.rig(), day.settings());
   }
 }

@@ -1,5 +1,6 @@
 package gylebook.plan;
 
+import gylebook.recipe.Boil;
 import gylebook.recipe.Goods;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Liquor;
@@ -105,11 +106,20 @@ final class Steps {
     String on = pump() ? "Pump on, then the controller, set to" : "Controller on, set to";
     for (int i = 0; i < recipe.rests().size(); i++) {
       Rest rest = recipe.rests().get(i);
-      String does = i == 0 ? on : "Set the controller to";
+      String does = i == 0 ? on : rise(rest);
       double setC = rest.targetC().inside() + set.mashOffsetK();
       step(i == 0 ? "settled" : "toRest." + i, does, "setC", setC);
       step("rest." + i, "Hold for", "holdSec", rest.holdSec().inside());
     }
+  }
+
+  /// A controller that cannot climb by itself is turned up in small steps.
+  private static String rise(Rest rest) {
+    return rest.rampSec()
+        .filter(ramp -> ramp.inside() > 0)
+        .map(ramp -> Math.round(ramp.inside() / SEC_PER_MIN))
+        .map(min -> "Over " + min + " min, evenly, turn the controller up to")
+        .orElse("Set the controller to");
   }
 
   private void bagOut() {
@@ -122,11 +132,11 @@ final class Steps {
 
   private void boil() {
     salts(Liquor.Into.KETTLE, "boilReached", "Into the kettle: ");
-    step(
-        "boilReached",
-        "Full heat, lid on until it nears the boil; then lid off and the duty to",
-        "dutyFrac",
-        set.boilDutyFrac());
+    String lid =
+        recipe.boil().lid() == Boil.Lid.ON
+            ? "Full heat, lid on; stay by the kettle as it nears the boil, then the duty to"
+            : "Full heat, lid on until it nears the boil; then lid off and the duty to";
+    step("boilReached", lid, "dutyFrac", set.boilDutyFrac());
     inBoil();
     step("flameOut", "Heater off after", "boilSec", recipe.boil().holdSec().inside());
     goods("flameOut", when -> when instanceof Hop.When.FlameOut);

@@ -85,6 +85,13 @@ public record Recipe(
         ferment, pack, notes, elsewhere, kept);
   }
 
+  /// The same beer with other rests.
+  public Recipe withRests(List<Rest> newRests) {
+    return new Recipe(
+        name, wanted, invented, aim, grist, liquor, newRests, boil, stands, hops, others, yeast,
+        ferment, pack, notes, elsewhere, kept);
+  }
+
   /// The same beer with another boil.
   public Recipe withBoil(Boil newBoil) {
     return new Recipe(

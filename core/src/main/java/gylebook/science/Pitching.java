@@ -2,6 +2,9 @@ package gylebook.science;
 
 /// How much yeast to pitch. Habits of the trade, not laws.
 public final class Pitching {
+  private static final String PITCHED = "brewers pitch 0.75 to 1.5 million a mL and degree Plato";
+  private static final String HELD =
+      "dried yeasts were found to hold 6 to 18 thousand million living cells a gram";
   private static final double ML_PER_L = 1000;
 
   private static final double ALE_COUNT_PER_ML = 0.75e6;
@@ -28,12 +31,7 @@ public final class Pitching {
   public static double cellsCount(
       double wortL,
       double originalPlato,
-      @Span(
-              least = 0.5e6,
-              most = 1.5e6,
-              beyond = "brewers pitch 0.75 to 1.5 million a mL and degree Plato")
-          @Usually(0.75e6)
-          double rateCountPerMl) {
+      @Span(least = 0.5e6, most = 1.5e6, beyond = PITCHED) @Usually(0.75e6) double rateCountPerMl) {
     Require.notBelow0("wort in L", wortL);
     Require.within("original extract in P", originalPlato, 0, 40);
     Require.within("cells per mL and degree Plato", rateCountPerMl, 1e5, 1e7);
@@ -56,13 +54,7 @@ public final class Pitching {
   @Source(key = "vandenberg2003", at = "table 1", trust = Trust.SECOND_HAND)
   public static double driedG(
       double cellsCount,
-      @Span(
-              least = 5e9,
-              most = 20e9,
-              beyond =
-                  "dried yeasts were found to hold 6 to 18 thousand million living cells a gram")
-          @Usually(10e9)
-          double heldCountPerG,
+      @Span(least = 5e9, most = 20e9, beyond = HELD) @Usually(10e9) double heldCountPerG,
       @Usually(0.95) double viableFrac) {
     Require.notBelow0("cells", cellsCount);
     Require.within("living cells a gram", heldCountPerG, 1e9, 40e9);
@@ -113,19 +105,8 @@ public final class Pitching {
   public static double driedForWortG(
       double wortL,
       double originalPlato,
-      @Span(
-              least = 0.5e6,
-              most = 1.5e6,
-              beyond = "brewers pitch 0.75 to 1.5 million a mL and degree Plato")
-          @Usually(0.75e6)
-          double rateCountPerMl,
-      @Span(
-              least = 5e9,
-              most = 20e9,
-              beyond =
-                  "dried yeasts were found to hold 6 to 18 thousand million living cells a gram")
-          @Usually(10e9)
-          double heldCountPerG,
+      @Span(least = 0.5e6, most = 1.5e6, beyond = PITCHED) @Usually(0.75e6) double rateCountPerMl,
+      @Span(least = 5e9, most = 20e9, beyond = HELD) @Usually(10e9) double heldCountPerG,
       @Usually(0.95) double viableFrac) {
     return driedG(cellsCount(wortL, originalPlato, rateCountPerMl), heldCountPerG, viableFrac);
   }

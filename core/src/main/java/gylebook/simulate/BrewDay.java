@@ -1,11 +1,13 @@
 package gylebook.simulate;
 
+import gylebook.recipe.Boil;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
 import gylebook.recipe.Stand;
 import gylebook.rig.Chiller;
 import gylebook.rig.Rig;
+import gylebook.units.Entered;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,7 +42,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     strike(day);
     mash(day, member, lots);
     bagOut(day, member, lots);
-    boil(day, lots, Math.max(settings.boilDutyFrac(), member.rollingDutyFrac()));
+    boil(day, lots, Math.max(settings.boilDutyFrac(), member.rollingDutyFrac(lidOn())));
     afterBoil(day, member, lots);
     return day;
   }
@@ -79,13 +81,25 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     for (int i = 0; i < rests.size(); i++) {
       double setC = rests.get(i).targetC().inside() + settings.mashOffsetK();
       if (i > 0) {
-        day.add(
-            automatic("toRest." + i, setC, new Leg.Until.Reads(setC - NEAR_K), MOST_HEATING_SEC));
+        Leg toRest =
+            automatic("toRest." + i, setC, new Leg.Until.Reads(setC - NEAR_K), MOST_HEATING_SEC);
+        day.add(toRest.switched(drive(rests, i), toRest.pump(), toRest.lidOn()));
       }
       double holdSec = rests.get(i).holdSec().inside();
       day.add(automatic("rest." + i, setC, new Leg.Until.After(holdSec), holdSec));
     }
     day.add(new Action.Mark("mashDone"));
+  }
+
+  /// Only a hotter rest can be heated to, and the first is struck.
+  private Leg.Drive drive(List<Rest> rests, int number) {
+    Rest rest = rests.get(number);
+    double setC = rest.targetC().inside() + settings.mashOffsetK();
+    double fromC = rests.get(number - 1).targetC().inside() + settings.mashOffsetK();
+    double rampSec = rest.rampSec().map(Entered::inside).orElse(0.0);
+    return rampSec > 0 && setC > fromC
+        ? new Leg.Drive.Rising(fromC, setC, (setC - fromC) / rampSec)
+        : new Leg.Drive.Automatic(setC);
   }
 
   private void bagOut(List<Action> day, Member member, Lots lots) {
@@ -221,8 +235,14 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     return new Action.AddHops(number, lots.alphaMg[number], lots.heldKg(hop, settings.hopFactor()));
   }
 
-  private static Leg boiling(String key, double holdSec, double dutyFrac) {
-    return byHand(key, dutyFrac, Leg.Pump.OFF, new Leg.Until.After(holdSec));
+  /// Whether the recipe boils under the lid.
+  boolean lidOn() {
+    return recipe.boil().lid() == Boil.Lid.ON;
+  }
+
+  private Leg boiling(String key, double holdSec, double dutyFrac) {
+    Leg open = byHand(key, dutyFrac, Leg.Pump.OFF, new Leg.Until.After(holdSec));
+    return open.switched(open.drive(), open.pump(), lidOn());
   }
 
   private static Leg automatic(String key, double setC, Leg.Until until, double mostSec) {

@@ -32,6 +32,7 @@ public final class BrewState {
   double stubC;
   double probeC;
   double integralFrac;
+  double setC;
   final double[] gaugeC = new double[Gauge.MOST];
   boolean boiling;
   boolean bagIn;

@@ -68,8 +68,9 @@ final class Hand {
 
   /// A controller that takes over from a logged duty starts from it, without a bump.
   void bumpless(Leg next) {
-    if (next.drive() instanceof Leg.Drive.Automatic automatic && state.integralFrac == 0) {
-      double offK = automatic.setC() - state.probeC - member.probeBiasK;
+    if (!(next.drive() instanceof Leg.Drive.ByHand) && state.integralFrac == 0) {
+      double setC = next.drive() instanceof Leg.Drive.Automatic held ? held.setC() : state.setC;
+      double offK = setC - state.probeC - member.probeBiasK;
       double duty = state.dutyFrac - member.gainFracPerK * offK;
       state.integralFrac = columns.clockSec > columns.legFromSec ? Math.clamp(duty, 0, 1) : 0;
     }

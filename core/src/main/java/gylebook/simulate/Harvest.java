@@ -130,7 +130,7 @@ final class Harvest {
     double steamL = steamKg / WortDensity.wortKgPerL(0, 20);
     put(Outcome.BOIL_OFF, steamL);
     put(Outcome.BOIL_OFF_RATE, boilSec > 0 ? steamL / boilSec * 3600 : 0);
-    put(Outcome.ROLLING, member.rollingDutyFrac());
+    put(Outcome.ROLLING, member.rollingDutyFrac(day.lidOn()));
     put(Outcome.BOIL_HELD, log.at("flameOut", DayLog.Column.WORT_C));
     put(Outcome.POST_BOIL_COLD, log.at("flameOut", DayLog.Column.COLD_L));
     put(Outcome.POST_BOIL_HOT, log.at("flameOut", DayLog.Column.HOT_L));

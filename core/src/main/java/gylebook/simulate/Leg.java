@@ -37,6 +37,13 @@ public record Leg(
     /// @param setC set point
     record Automatic(double setC) implements Drive {}
 
+    /// The controller's set point climbs evenly and then stays.
+    ///
+    /// @param fromC where it begins, if it does not stand higher already
+    /// @param setC where it stays
+    /// @param setKPerSec how fast it climbs
+    record Rising(double fromC, double setC, double setKPerSec) implements Drive {}
+
     /// A duty set by hand.
     ///
     /// @param dutyFrac share of the element's power

@@ -245,12 +245,14 @@ public final class Member {
     fermenterLossL = doubts.of("working.fermenterLossL", working.fermenterLossL());
   }
 
-  /// Least duty at which this open kettle rolls and does not merely steam.
-  double rollingDutyFrac() {
+  /// Least duty at which this kettle rolls, open or under its lid, and does not merely steam.
+  double rollingDutyFrac(boolean lidOn) {
     double boilsC = waterBoilsC;
     double overRoomK = boilsC - roomC;
     double wallThroughWPerK = 1 / (1 / wortToWallWPerK + 1 / wallWPerK);
-    double lossW = surfaceLoss.steamW(boilsC) + (lidOffWPerK + wallThroughWPerK) * overRoomK;
+    double steamW = (lidOn ? lidLeakFrac : 1) * surfaceLoss.steamW(boilsC);
+    double topWPerK = lidOn ? lidOnWPerK : lidOffWPerK;
+    double lossW = steamW + (topWPerK + wallThroughWPerK) * overRoomK;
     return Math.min(1, ROLLING_RATIO * lossW / elementW);
   }
 

@@ -2,7 +2,7 @@ package gylebook.simulate;
 
 import gylebook.units.AnyUnit;
 
-/// The eight quantities that the scheme moves; also used for their rates, per second.
+/// The nine quantities that the scheme moves; also used for their rates, per second.
 @AnyUnit("holds temperatures, and in other hands their rates per second")
 final class Point {
   double kettle;
@@ -13,6 +13,7 @@ final class Point {
   double stub;
   double probe;
   double integral;
+  double set;
 
   /// Takes over what the state says.
   void load(BrewState state) {
@@ -24,6 +25,7 @@ final class Point {
     stub = state.stubC;
     probe = state.probeC;
     integral = state.integralFrac;
+    set = state.setC;
   }
 
   /// Hands over to the state.
@@ -36,6 +38,7 @@ final class Point {
     state.stubC = stub;
     state.probeC = probe;
     state.integralFrac = integral;
+    state.setC = set;
   }
 
   /// `from + a slope`.
@@ -48,5 +51,6 @@ final class Point {
     stub = from.stub + a * slope.stub;
     probe = from.probe + a * slope.probe;
     integral = from.integral + a * slope.integral;
+    set = from.set + a * slope.set;
   }
 }

@@ -124,7 +124,7 @@ public final class Simulator {
     double startSec = state.clockSec;
     double endSec = startSec + mostSec(leg);
     refresh(leg, true);
-    if (!(leg.drive() instanceof Leg.Drive.Automatic)) {
+    if (leg.drive() instanceof Leg.Drive.ByHand) {
       state.integralFrac = 0;
     }
     double stepSec = FIRST_SEC;
@@ -149,6 +149,7 @@ public final class Simulator {
 
   private double growthFactor = 1;
   private boolean landed;
+  private boolean rises;
 
   private static double mostSec(Leg leg) {
     return leg.until() instanceof Leg.Until.After after ? after.holdSec() : leg.mostSec();
@@ -159,6 +160,9 @@ public final class Simulator {
     double fastest = Chemistry.fastestPerSec(state);
     if (fastest > 0) {
       mostSec = Math.min(mostSec, stepFactor * 0.35 / fastest);
+    }
+    if (leg.drive() instanceof Leg.Drive.Rising rising && Thermal.risesSec(state, rising) > 0) {
+      mostSec = Math.min(mostSec, Thermal.risesSec(state, rising));
     }
     if (leg.runOff()) {
       double kgPerSec = Math.max(1e-9, flows.runOffKgPerSec);
@@ -186,6 +190,7 @@ public final class Simulator {
   /// One step, no longer than asked; shorter where the error or an event wants it.
   private double steppedSec(Leg leg, double askedSec) {
     boolean boiling = state.boiling;
+    rises = rises(leg);
     before.load(state);
     thermal.start(state);
     double boilsC = member.boilsC(state.extractFrac());
@@ -218,6 +223,8 @@ public final class Simulator {
   private double gapK(Leg leg, double boilsC) {
     double legK =
         switch (leg.until()) {
+          // As long as the set point climbs, the leg goes on whatever is read.
+          case Leg.Until.Reads _ when rises -> Double.NEGATIVE_INFINITY;
           case Leg.Until.Reads reads -> state.probeC + member.probeBiasK - reads.readC();
           case Leg.Until.CooledTo cooled -> cooled.wortC() - state.kettleC;
           case Leg.Until.After _, Leg.Until.Boils _, Leg.Until.RunOff _ -> Double.NEGATIVE_INFINITY;
@@ -297,10 +304,15 @@ public final class Simulator {
     return steamKgPerSec;
   }
 
+  private boolean rises(Leg leg) {
+    return leg.drive() instanceof Leg.Drive.Rising rising && Thermal.risesSec(state, rising) > 0;
+  }
+
   private boolean reached(Leg leg) {
     return switch (leg.until()) {
       case Leg.Until.After _ -> false;
-      case Leg.Until.Reads reads -> state.probeC + member.probeBiasK >= reads.readC() - FOUND_K;
+      case Leg.Until.Reads reads ->
+          !rises(leg) && state.probeC + member.probeBiasK >= reads.readC() - FOUND_K;
       case Leg.Until.Boils _ -> state.boiling;
       case Leg.Until.CooledTo cooled -> state.kettleC <= cooled.wortC() + FOUND_K;
       case Leg.Until.RunOff _ -> Casting.dry(state, member);

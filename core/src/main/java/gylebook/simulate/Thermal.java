@@ -16,6 +16,7 @@ final class Thermal {
   private static final double STUB_OFF_SEC = 240;
   private static final double STUB_LOSS_FRAC = 0.03;
   private static final double HOSE_OFF_SEC = 600;
+  private static final double SAME_K = 1e-6;
   // The silicone's own heat capacity stretches the hose's delay.
   private static final double HOSE_STRETCH_FACTOR = 1.4;
 
@@ -41,7 +42,7 @@ final class Thermal {
   private double stubKeepsFrac;
   private boolean bagIn;
   private boolean automatic;
-  private double setC;
+  private double setKPerSec;
   private double handFrac;
 
   // Where the state stands and the slopes of both stages.
@@ -77,9 +78,28 @@ final class Thermal {
     chillWPerK = flows.chillWPerK;
     chillC = member.tapC;
     instruments(flows);
-    automatic = leg.drive() instanceof Leg.Drive.Automatic;
-    setC = leg.drive() instanceof Leg.Drive.Automatic auto ? auto.setC() : 0;
-    handFrac = leg.drive() instanceof Leg.Drive.ByHand hand ? hand.dutyFrac() : 0;
+    steer(state, leg.drive());
+  }
+
+  private void steer(BrewState state, Leg.Drive drive) {
+    automatic = !(drive instanceof Leg.Drive.ByHand);
+    setKPerSec = 0;
+    handFrac = 0;
+    switch (drive) {
+      case Leg.Drive.Automatic held -> state.setC = held.setC();
+      case Leg.Drive.Rising rising -> {
+        state.setC = Math.max(state.setC, rising.fromC());
+        setKPerSec = risesSec(state, rising) > 0 ? rising.setKPerSec() : 0;
+        state.setC = setKPerSec > 0 ? state.setC : rising.setC();
+      }
+      case Leg.Drive.ByHand hand -> handFrac = hand.dutyFrac();
+    }
+  }
+
+  /// How long the set point still climbs; 0 when it is there.
+  static double risesSec(BrewState state, Leg.Drive.Rising rising) {
+    double leftK = rising.setC() - Math.max(state.setC, rising.fromC());
+    return leftK > SAME_K ? leftK / rising.setKPerSec() : 0;
   }
 
   private void instruments(Flows flows) {
@@ -153,7 +173,7 @@ final class Thermal {
   }
 
   private double askedFrac(Point p) {
-    return member.gainFracPerK * (setC - p.probe - member.probeBiasK) + p.integral;
+    return member.gainFracPerK * (p.set - p.probe - member.probeBiasK) + p.integral;
   }
 
   private double dutyFrac(Point p) {
@@ -214,6 +234,7 @@ final class Thermal {
     to.stub = stubPerSec * (stubTargetC - p.stub);
     to.probe = (placeC(p) - p.probe) / member.probeLagSec;
     to.integral = integralPerSec(p, dutyFrac);
+    to.set = setKPerSec;
     return dutyFrac;
   }
 
@@ -221,7 +242,7 @@ final class Thermal {
     if (!automatic) {
       return 0;
     }
-    double errorK = setC - p.probe - member.probeBiasK;
+    double errorK = p.set - p.probe - member.probeBiasK;
     return member.gainFracPerK * errorK / member.integralSec
         + (dutyFrac - askedFrac(p)) / member.trackingSec;
   }
@@ -319,7 +340,7 @@ final class Thermal {
           case BED -> bed;
         };
     double probe = (r.probe + implicitSec / member.probeLagSec * place) * c.probeDivFactor;
-    double duty = saturated ? 0 : r.integral + c.dutyProbeFracPerK * probe;
+    double duty = saturated ? 0 : r.integral + c.dutyProbeFracPerK * (probe - r.set);
     double kettle =
         boiling
             ? 0
@@ -339,7 +360,8 @@ final class Thermal {
     k.head = head + c.headGainFactor * kettle;
     k.bed = bed + c.bedGainFactor * kettle;
     k.probe = probe + c.probeGainFactor * kettle;
-    k.integral = (r.integral + c.integralProbeFactor * k.probe) * c.integralDivFactor;
+    k.set = r.set;
+    k.integral = (r.integral + c.integralProbeFactor * (k.probe - k.set)) * c.integralDivFactor;
   }
 
   /// Largest estimated error of the temperatures that steer anything, in kelvin.

@@ -36,6 +36,9 @@ final class Lines {
   private static final Pattern DRY = pattern("^dry[- ]hop(?:ped)?(?: with)? ");
   private static final Pattern HELD =
       pattern("(?:(\\p{L}[\\p{L} -]*?)(?: at|,|:) )?(?:at )?(.+?) for (.+)");
+  private static final Pattern RAMPED =
+      pattern(
+          "^(.+?),? (?:reached|heated|heated up|risen|rising) (?:in|over) (.+?)(?:,? (for .+))?$");
   private static final Pattern STEP =
       pattern(
           "(?:(\\p{L}[\\p{L} -]*?)(?: at|,|:) )?(?:from |at )?([^ ].*?)(?: to (.+?))?"
@@ -169,13 +172,21 @@ final class Lines {
 
   /// A mash only gets hotter, so a new rest takes its place by its temperature.
   private Recipe rest(String text) {
-    Held held = held(text, "rests");
+    Matcher ramped = RAMPED.matcher(text);
+    boolean slow = ramped.matches();
+    String plain =
+        slow ? ramped.group(1) + (ramped.group(3) == null ? "" : " " + ramped.group(3)) : text;
+    Optional<Entered> rampSec =
+        slow
+            ? Optional.of(Amounts.read(ramped.group(2), units.unit(Quantity.TIME), "rampSec"))
+            : Optional.empty();
+    Held held = held(plain, "rests");
     List<Rest> rests = new ArrayList<>(recipe.rests());
     int place = rests.size();
     while (place > 0 && rests.get(place - 1).targetC().inside() > held.targetC().inside()) {
       place--;
     }
-    rests.add(place, new Rest(held.name(), held.targetC(), held.holdSec()));
+    rests.add(place, new Rest(held.name(), held.targetC(), held.holdSec(), rampSec));
     return Component.with(recipe, "rests", List.copyOf(rests));
   }
 

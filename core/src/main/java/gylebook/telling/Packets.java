@@ -100,6 +100,20 @@ final class Packets {
     draft.say(Draft.plain(goods.name()) + Grammar.numbered(line, number));
   }
 
+  /// Where it is said, it stands with the mash; the first rest is struck and not heated to.
+  private void ramps() {
+    List<String> ramps = new ArrayList<>();
+    for (int i = 1; i < recipe.rests().size(); i++) {
+      if (recipe.rests().get(i).rampSec().isEmpty()) {
+        ramps.add(Grammar.numbered("to rest ## in {rests.#.rampSec|heating up to rest ##}", i));
+      }
+    }
+    if (!ramps.isEmpty()) {
+      draft.say(
+          "Heat " + Grammar.joined(ramps) + "; not said, it goes as fast as the element can.");
+    }
+  }
+
   private void names() {
     List<String> names = new ArrayList<>();
     names.addAll(
@@ -114,6 +128,7 @@ final class Packets {
                     "step ## of the ferment is called"
                         + " {ferment.steps.#.name|name of step ## of the ferment}",
                     i)));
+    ramps();
     if (!names.isEmpty()) {
       draft.say("In your own words, " + Grammar.joined(names) + ".");
     }

@@ -96,8 +96,9 @@ public final class RecipeWords {
             recipe.rests().size(),
             i ->
                 Grammar.numbered(
-                    "at {rests.#.targetC|temperature of rest ##} for"
-                        + " {rests.#.holdSec|time of rest ##; 0 takes it out}",
+                    "at {rests.#.targetC|temperature of rest ##}"
+                        + (slow(i) ? ", reached in {rests.#.rampSec|heating up to rest ##}," : "")
+                        + " for {rests.#.holdSec|time of rest ##; 0 takes it out}",
                     i));
     draft.say(
         rests.isEmpty()
@@ -105,9 +106,15 @@ public final class RecipeWords {
             : "Mash " + String.join(", then ", rests) + ". {+rests|a rest}.");
   }
 
+  private boolean slow(int number) {
+    return recipe.rests().get(number).rampSec().isPresent();
+  }
+
   private void boil() {
     Boil boil = recipe.boil();
-    draft.section("Boil and hops").say("Boil for {boil.holdSec|length of the boil}.");
+    draft
+        .section("Boil and hops")
+        .say("Boil for {boil.holdSec|length of the boil} with the lid {boil.lid|lid in the boil}.");
     boolean driven = boil.evaporationLPerSec().isPresent();
     boolean byHand = boil.dutyFrac().isPresent();
     draft.say(

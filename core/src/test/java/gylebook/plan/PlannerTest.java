@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gylebook.recipe.Aim;
+import gylebook.recipe.Boil;
 import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
@@ -20,6 +21,7 @@ import gylebook.simulate.Settings;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,6 +62,37 @@ class PlannerTest {
             60,
             50)
         .rig();
+  }
+
+  private static List<String> guards(double rampMin) {
+    Recipe bitter = Demo.copperBitter();
+    List<Rest> rests = new ArrayList<>(bitter.rests());
+    Rest last = rests.removeLast();
+    Entered ramp = Entered.of(rampMin, Unit.known(Quantity.TIME, "min"));
+    rests.add(new Rest(last.name(), last.targetC(), last.holdSec(), Optional.of(ramp)));
+    Plan plan = feasible(bitter.withRests(rests), DemoRigs.household());
+    assertThat(plan.steps().stream().map(Plan.PlannedStep::does))
+        .contains("Over " + Math.round(rampMin) + " min, evenly, turn the controller up to");
+    return plan.forecast().guards().stream().map(Guard::key).toList();
+  }
+
+  @Test
+  void saysWhenTheElementIsTooWeakForAWantedRamp() {
+    assertThat(guards(2)).contains("rampTooFast.1");
+    assertThat(guards(45)).doesNotContain("rampTooFast.1");
+  }
+
+  @Test
+  void aCoveredBoilIsPlannedWithACaution() {
+    Recipe bitter = Demo.copperBitter();
+    Boil boil = new Boil(bitter.boil().holdSec(), Optional.empty(), Optional.empty(), Boil.Lid.ON);
+    Plan plan = feasible(bitter.withBoil(boil), DemoRigs.household());
+    assertThat(plan.forecast().guards())
+        .filteredOn(guard -> guard.key().equals("lidOnInBoil"))
+        .singleElement()
+        .satisfies(guard -> assertThat(guard.caution()).contains("scalds"));
+    assertThat(plan.steps().stream().map(Plan.PlannedStep::does))
+        .anyMatch(does -> does.startsWith("Full heat, lid on; stay by the kettle"));
   }
 
   @Test

@@ -208,10 +208,15 @@ public final class DayScript {
   }
 
   private void leg(Leg leg) {
-    boolean automatic = leg.drive() instanceof Leg.Drive.Automatic;
+    boolean automatic = !(leg.drive() instanceof Leg.Drive.ByHand);
+    double[] rises =
+        leg.drive() instanceof Leg.Drive.Rising rising
+            ? new double[] {rising.fromC(), rising.setKPerSec()}
+            : new double[] {0, 0};
     double drive =
         switch (leg.drive()) {
-          case Leg.Drive.Automatic auto -> auto.setC();
+          case Leg.Drive.Automatic held -> held.setC();
+          case Leg.Drive.Rising rising -> rising.setC();
           case Leg.Drive.ByHand hand -> hand.dutyFrac();
         };
     double[] until =
@@ -226,6 +231,8 @@ public final class DayScript {
         0,
         automatic ? 1 : 0,
         drive,
+        rises[0],
+        rises[1],
         leg.pump().ordinal(),
         leg.lidOn() ? 1 : 0,
         leg.stirred() ? 1 : 0,

@@ -3,10 +3,16 @@ package gylebook.simulate;
 import gylebook.plan.Demo;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
+import gylebook.recipe.Boil;
 import gylebook.recipe.Recipe;
+import gylebook.recipe.Rest;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
 import java.util.List;
+import java.util.Optional;
 
 /// The days of the two invented beers, member by member, for tests and measurements.
 public final class DemoDays {
@@ -20,6 +26,35 @@ public final class DemoDays {
   /// The wheat beer in the small flat: no pump, a coil.
   public static BrewDay flat() {
     return planned(Demo.wheatBeer(), DemoRigs.smallFlat());
+  }
+
+  /// The copper bitter with a step between: heated to slowly, then faster than the element can;
+  /// boiled under the lid.
+  public static BrewDay ramped() {
+    Recipe bitter = Demo.copperBitter();
+    List<Rest> rests =
+        List.of(
+            new Rest("", celsius(62), minutes(30)),
+            new Rest("", celsius(68), minutes(30), Optional.of(minutes(25))),
+            new Rest("mash-out", celsius(76), minutes(10), Optional.of(minutes(3))));
+    BrewDay plain = household();
+    return new BrewDay(
+        covered(bitter.withRests(rests), Boil.Lid.ON), plain.rig(), plain.settings());
+  }
+
+  /// The same beer with the lid somewhere in the boil.
+  public static Recipe covered(Recipe recipe, Boil.Lid lid) {
+    Boil boil = recipe.boil();
+    return recipe.withBoil(
+        new Boil(boil.holdSec(), boil.evaporationLPerSec(), boil.dutyFrac(), lid));
+  }
+
+  private static Entered celsius(double restC) {
+    return Entered.of(restC, Unit.known(Quantity.TEMPERATURE, "°C"));
+  }
+
+  private static Entered minutes(double restMin) {
+    return Entered.of(restMin, Unit.known(Quantity.TIME, "min"));
   }
 
   private static BrewDay planned(Recipe recipe, Rig rig) {

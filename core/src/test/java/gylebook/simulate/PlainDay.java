@@ -170,16 +170,19 @@ public final class PlainDay {
   private void leg(Leg leg, PlainModel model, BrewState state) {
     double mostSec = leg.until() instanceof Leg.Until.After after ? after.holdSec() : leg.mostSec();
     double endSec = state.clockSec + mostSec;
-    if (!(leg.drive() instanceof Leg.Drive.Automatic)) {
+    if (leg.drive() instanceof Leg.Drive.ByHand) {
       state.integralFrac = 0;
     }
     model.turnTo(leg, state);
     double[] y = model.read(state);
     double nowSec = state.clockSec;
+    double risesSec = model.risesSec(y);
     model.switchBoil(y);
     // An event is passed when its gap is closed to a part in ten million.
     while (nowSec < endSec - 1e-6 && model.legGapNumber(y) < -1e-7) {
-      nowSec = mover.movedSec(model, nowSec, y, endSec);
+      double toSec = risesSec > 0 ? Math.min(endSec, nowSec + risesSec) : endSec;
+      nowSec = mover.movedSec(model, nowSec, y, toSec);
+      risesSec = model.risesSec(y);
       model.switchBoil(y);
     }
     state.clockSec = nowSec;

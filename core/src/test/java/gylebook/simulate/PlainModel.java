@@ -48,7 +48,8 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   static final int CAST_EXTRACT = 23;
   static final int CAST_HEAT_J = 24;
   static final int CAST_FERMENTABLE = 25;
-  static final int FIRST_HOP = 26;
+  static final int SET = 26;
+  static final int FIRST_HOP = 27;
 
   // Cold air over a boil: the formula for quiet air ends a kelvin below it (as in the model).
   private static final double BELOW_BOIL_K = 1;
@@ -62,6 +63,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   private Leg leg = Leg.idle("none", 0);
   private boolean bagIn;
   private boolean boiling;
+  private boolean rising;
   private double grainKg;
   private double inertKg;
   private double hopWortKg;
@@ -121,6 +123,26 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
     grainKg = state.grainKg;
     inertKg = state.inertKg;
     hopWortKg = state.hopWortKg;
+  }
+
+  /// The set point, and for how long it still climbs.
+  double risesSec(double[] y) {
+    switch (leg.drive()) {
+      case Leg.Drive.Automatic held -> y[SET] = held.setC();
+      case Leg.Drive.Rising climbing -> {
+        y[SET] = Math.max(y[SET], climbing.fromC());
+        rising = climbing.setC() - y[SET] > 1e-9;
+        y[SET] = rising ? y[SET] : climbing.setC();
+        return rising ? (climbing.setC() - y[SET]) / climbing.setKPerSec() : 0;
+      }
+      case Leg.Drive.ByHand _ -> {}
+    }
+    rising = false;
+    return 0;
+  }
+
+  private double risesKPerSec() {
+    return leg.drive() instanceof Leg.Drive.Rising climbing ? climbing.setKPerSec() : 0;
   }
 
   boolean boils() {
@@ -211,8 +233,9 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
     to[PROBE] = (placeC(y) - y[PROBE]) / member.probeLagSec;
     switch (leg.drive()) {
       case Leg.Drive.ByHand hand -> dutyFrac = hand.dutyFrac();
-      case Leg.Drive.Automatic auto -> {
-        double errorK = auto.setC() - (y[PROBE] + member.probeBiasK);
+      case Leg.Drive.Automatic _, Leg.Drive.Rising _ -> {
+        double errorK = y[SET] - (y[PROBE] + member.probeBiasK);
+        to[SET] = rising ? risesKPerSec() : 0;
         double askedFrac = member.gainFracPerK * errorK + y[INTEGRAL];
         dutyFrac = Math.clamp(askedFrac, 0, 1);
         to[INTEGRAL] =
@@ -381,6 +404,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
   /// Negative until the leg ends, for what is not a time.
   double legGapNumber(double[] y) {
     return switch (leg.until()) {
+      case Leg.Until.Reads _ when rising -> -1e3;
       case Leg.Until.Reads reads -> y[PROBE] + member.probeBiasK - reads.readC();
       case Leg.Until.CooledTo cooled -> cooled.wortC() - y[KETTLE];
       case Leg.Until.RunOff _ -> leftBehindKg(y) - (y[WATER] + y[KETTLE_EXTRACT]);
@@ -441,7 +465,8 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
       s.castWaterKg,
       s.castExtractKg,
       s.castHeatJ,
-      s.castFermentableKg
+      s.castFermentableKg,
+      s.setC
     };
     System.arraycopy(plain, 0, y, 0, plain.length);
     for (int i = 0; i < hops; i++) {
@@ -479,6 +504,7 @@ public final class PlainModel implements OrdinaryDifferentialEquation {
     s.castExtractKg = y[CAST_EXTRACT];
     s.castHeatJ = y[CAST_HEAT_J];
     s.castFermentableKg = y[CAST_FERMENTABLE];
+    s.setC = y[SET];
     for (int i = 0; i < hops; i++) {
       s.alphaMg[i] = y[FIRST_HOP + 3 * i];
       s.isoMg[i] = y[FIRST_HOP + 3 * i + 1];

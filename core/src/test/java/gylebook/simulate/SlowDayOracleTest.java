@@ -52,13 +52,24 @@ class SlowDayOracleTest {
   Stream<DynamicTest> theDayIsThatOfEvenSmallSteps() {
     BrewDay household = DemoDays.household();
     BrewDay flat = DemoDays.flat();
-    return Stream.concat(
+    BrewDay ramped = DemoDays.ramped();
+    Stream<DynamicTest> slowly =
         eachMember(
-            "household",
-            n ->
-                sameDay(
-                    simulated(household, n, new Simulator()),
-                    plain(household, n, PlainDay.evenSteps(1)))),
+                "ramped",
+                n ->
+                    sameDay(
+                        simulated(ramped, n, new Simulator()),
+                        plain(ramped, n, PlainDay.evenSteps(1))))
+            .limit(3);
+    return Stream.concat(
+        Stream.concat(
+            slowly,
+            eachMember(
+                "household",
+                n ->
+                    sameDay(
+                        simulated(household, n, new Simulator()),
+                        plain(household, n, PlainDay.evenSteps(1))))),
         eachMember(
             "flat",
             n ->

@@ -3,6 +3,7 @@ package gylebook.telling;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.plan.Demo;
+import gylebook.recipe.Boil;
 import gylebook.recipe.Elsewhere;
 import gylebook.recipe.Goods;
 import gylebook.recipe.Hop;
@@ -279,6 +280,15 @@ class FillingTest {
         .containsExactly(recipe.grist().getFirst());
     assertThat(filled(recipe, "hops.0.remove", "").hops()).hasSize(2);
     assertThat(filled(recipe, "rests.1.remove", "remove").rests()).hasSize(1);
+    Recipe slow = filled(recipe, "rests.1.rampSec", "15 min");
+    assertThat(slow.rests().get(1).rampSec().orElseThrow().inside()).isEqualTo(900);
+    assertThat(filled(slow, "rests.1.rampSec", "none").rests()).isEqualTo(recipe.rests());
+    Recipe step = filled(recipe, "rests.add", "72 C for 15 min, reached in 12 min");
+    assertThat(step.rests().get(1).rampSec().orElseThrow().inside()).isEqualTo(720);
+    assertThat(step.rests().get(1).holdSec().inside()).isEqualTo(900);
+    assertThat(filled(recipe, "rests.add", "72 C, heated over 12 min, for 15 min").rests().get(1))
+        .isEqualTo(step.rests().get(1));
+    assertThat(filled(recipe, "boil.lid", "on").boil().lid()).isEqualTo(Boil.Lid.ON);
     assertThat(filled(recipe, "salts.0.remove", "yes").liquor().additions()).hasSize(1);
     assertThat(filled(recipe, "grist.1.remove", "no")).isEqualTo(recipe);
     assertThat(Filling.recipe(recipe, "grist.1.remove", "perhaps", ReadingUnits.METRIC))
@@ -451,6 +461,8 @@ class FillingTest {
       List<String> held = leaves(recipe, "");
       held.removeIf(path -> path.equals("invented") || path.endsWith(".stated"));
       held.removeIf(path -> path.startsWith("elsewhere.") || path.equals("kept"));
+      // The first rest is struck, not heated to.
+      held.remove("rests.0.rampSec");
       // Of hops whose age nobody says, nobody asks how they were kept.
       held.removeIf(path -> path.matches("hops.*(storedC|wrap)") && !aged(recipe, path));
       assertThat(slots(RecipeWords.of(recipe, ReadingUnits.METRIC)))

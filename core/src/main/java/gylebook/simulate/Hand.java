@@ -69,11 +69,20 @@ final class Hand {
   /// A controller that takes over from a logged duty starts from it, without a bump.
   void bumpless(Leg next) {
     if (!(next.drive() instanceof Leg.Drive.ByHand) && state.integralFrac == 0) {
-      double setC = next.drive() instanceof Leg.Drive.Automatic held ? held.setC() : state.setC;
-      double offK = setC - state.probeC - member.probeBiasK;
+      double offK = setC(next.drive()) - state.probeC - member.probeBiasK;
       double duty = state.dutyFrac - member.gainFracPerK * offK;
       state.integralFrac = columns.clockSec > columns.legFromSec ? Math.clamp(duty, 0, 1) : 0;
     }
+  }
+
+  /// A set point that climbed while the duty was logged is about where the reading is.
+  private double setC(Leg.Drive drive) {
+    if (drive instanceof Leg.Drive.Rising rising) {
+      double fromC = Math.max(state.setC, rising.fromC());
+      double readC = state.probeC + member.probeBiasK;
+      state.setC = Math.clamp(readC, Math.min(fromC, rising.setC()), rising.setC());
+    }
+    return drive instanceof Leg.Drive.Automatic held ? held.setC() : state.setC;
   }
 
   double looks(Sight sight, Leg now) {

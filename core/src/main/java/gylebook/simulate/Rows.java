@@ -79,6 +79,7 @@ final class Rows {
   }
 
   private static void accounts(List<Row> rows) {
+    kept(rows, "setC", s -> s.setC, (s, v) -> s.setC = v);
     kept(rows, "clockSec", s -> s.clockSec, (s, v) -> s.clockSec = v);
     kept(rows, "grainKg", s -> s.grainKg, (s, v) -> s.grainKg = v);
     kept(rows, "inertKg", s -> s.inertKg, (s, v) -> s.inertKg = v);

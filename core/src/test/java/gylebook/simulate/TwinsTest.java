@@ -30,7 +30,11 @@ class TwinsTest {
 
   /// Lets one brew run to the end in stretches of this length.
   private static Ahead inStretches(double stretchSec) {
-    Twins one = Twins.atStart(day(), DIAL, SEED, 1);
+    return inStretches(day(), stretchSec);
+  }
+
+  private static Ahead inStretches(BrewDay day, double stretchSec) {
+    Twins one = Twins.atStart(day, DIAL, SEED, 1);
     while (one.underWay()) {
       if (one.live(one.clockSec() + stretchSec, AS_PLANNED)) {
         one.ended();
@@ -57,6 +61,13 @@ class TwinsTest {
   @Test
   void aDayInStretchesOfAMinuteIsTheDayRunThrough() {
     alike(inStretches(60), through(1), 0);
+  }
+
+  @Test
+  void aSetPointThatClimbsIsKeptFromStretchToStretch() {
+    BrewDay ramped = DemoDays.ramped();
+    Ensemble through = Ensemble.of(ramped, SEED, 1, () -> false, done -> {}).orElseThrow();
+    alike(inStretches(ramped, 60), through, 0);
   }
 
   @Test

@@ -199,7 +199,20 @@ final class KettlePage {
         html.append(bar(outcome, held, wanted));
       }
     }
+    day.offTime().stream()
+        .filter(Followed.OffTime::matters)
+        .forEach(off -> html.append(offTime(off)));
     return html.append("</div>").toString();
+  }
+
+  private String offTime(Followed.OffTime off) {
+    return "<p class=\"off-time\">%s: %s %s. The bitterness to come is about %s %s for it.</p>"
+        .formatted(
+            Html.escaped(off.says()),
+            minutes(Math.abs(off.bySec())),
+            off.bySec() > 0 ? "late" : "early",
+            Html.escaped(shown.value("bitternessMgPerL", Math.abs(off.bitternessMgPerL()))),
+            off.bitternessMgPerL() < 0 ? "lower" : "higher");
   }
 
   private String bar(Outcome outcome, Held held, double wanted) {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -62,6 +63,17 @@ record DayOrder(Instant began, List<String> keys, Map<String, Double> plannedSec
       whole.sort(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq));
     }
     return whole;
+  }
+
+  /// When points inside the boil were noted to have been, since the day began.
+  Map<String, Double> seenInBoil(List<DayNote> happened) {
+    Map<String, Double> seen = new HashMap<>();
+    for (DayNote note : happened) {
+      if (note.event() instanceof Event.PointReached(String key) && !unseen(note) && inBoil(key)) {
+        seen.putIfAbsent(key, Telling.sec(began, note.at()));
+      }
+    }
+    return Map.copyOf(seen);
   }
 
   private double plannedSec(int index) {

@@ -28,6 +28,7 @@ import java.util.Set;
 /// @param flowing whether the pump is held to run
 /// @param doNow what is to be done to reach the milestone
 /// @param due what passed by the clock and was not ticked off
+/// @param offTime what went into the boil late or early, and what that changed
 /// @param coming the points that lie ahead
 /// @param outcomes what is held to come out
 /// @param planned what the plan said would come out
@@ -53,6 +54,7 @@ public record Followed(
     boolean flowing,
     List<Plan.PlannedStep> doNow,
     List<Plan.PlannedStep> due,
+    List<OffTime> offTime,
     List<Coming> coming,
     Map<Outcome, Held> outcomes,
     Map<Outcome, Double> planned,
@@ -67,6 +69,7 @@ public record Followed(
   public Followed {
     doNow = List.copyOf(doNow);
     due = List.copyOf(due);
+    offTime = List.copyOf(offTime);
     coming = List.copyOf(coming);
     outcomes = Map.copyOf(outcomes);
     planned = Map.copyOf(planned);
@@ -81,6 +84,22 @@ public record Followed(
   /// Whether something is left to be done.
   public boolean underWay() {
     return !leg.isEmpty();
+  }
+
+  /// Something that did not go into the boil when it should have; the forecast counts it.
+  ///
+  /// @param key its point
+  /// @param says that point in words
+  /// @param bySec later than by the boil's clock; below 0 sooner
+  /// @param bitternessMgPerL what that changed of the bitterness to come, in the middle
+  public record OffTime(String key, String says, double bySec, double bitternessMgPerL) {
+    // By so much two analyses of one beer may differ (from memory).
+    private static final double NOISE_MG_PER_L = 1;
+
+    /// Whether it is more than an analysis would find by chance.
+    public boolean matters() {
+      return Math.abs(bitternessMgPerL) >= NOISE_MG_PER_L;
+    }
   }
 
   /// A point that lies ahead.

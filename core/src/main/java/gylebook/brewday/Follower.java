@@ -4,7 +4,11 @@ import gylebook.estimate.Belief;
 import gylebook.estimate.Held;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Levers;
+import gylebook.estimate.LiveGuard;
 import gylebook.estimate.LiveGuards;
+import gylebook.estimate.Supposition;
+import gylebook.estimate.Suspicion;
+import gylebook.estimate.Watch;
 import gylebook.estimate.Weighed;
 import gylebook.estimate.Witnesses;
 import gylebook.journal.Event;
@@ -54,6 +58,7 @@ public final class Follower {
   private final List<DayNote> told = new ArrayList<>();
   private final Map<Long, Weighed> weighed = new HashMap<>();
   private final NavigableMap<Integer, Telling> kept = new TreeMap<>();
+  private Map<String, Double> seenSecByKey = Map.of();
   private Telling telling;
 
   private Follower(BrewDay day, Plan plan, long seed, Instant began) {
@@ -128,7 +133,7 @@ public final class Follower {
     Telling asOfNow = telling.silentTo(nowSec);
     Belief here = asOfNow.belief().copy();
     double clockSec = Math.max(here.clockSec(), nowSec);
-    Telling.runOn(here, clockSec, _ -> {});
+    telling.boil().copy().runOn(here, clockSec, seenSecByKey, _ -> {});
     here.advance(clockSec);
     return here;
   }
@@ -150,23 +155,47 @@ public final class Follower {
     while (alike < most && told.get(alike).equals(happened.get(alike))) {
       alike++;
     }
-    if (alike < told.size()) {
-      goBack(alike);
+    Map<String, Double> seen = points.seenInBoil(happened);
+    List<String> otherwise = otherwise(seen);
+    if (alike < told.size() || !otherwise.isEmpty()) {
+      goBack(alike, otherwise);
     }
+    seenSecByKey = seen;
     for (DayNote note : happened.subList(told.size(), happened.size())) {
-      telling.tell(note).ifPresent(came -> weighed.put(note.seq(), came));
+      telling.tell(note, seenSecByKey).ifPresent(came -> weighed.put(note.seq(), came));
       told.add(note);
       keep();
     }
   }
 
-  /// Goes back to where at most so many notes were told.
-  private void goBack(int alike) {
+  /// Points of the boil that passed, or wait, otherwise than it is noted by now.
+  private List<String> otherwise(Map<String, Double> seen) {
+    List<String> otherwise = new ArrayList<>();
+    for (String key : order) {
+      Double before = seenSecByKey.get(key);
+      Double now = seen.get(key);
+      boolean anew = before == null && now != null && telling.boil().passedOtherwise(key, now);
+      if (anew || (before != null && !before.equals(now))) {
+        otherwise.add(key);
+      }
+    }
+    return otherwise;
+  }
+
+  /// Goes back to where at most so many notes were told, and none of these points was under way.
+  private void goBack(int alike, List<String> otherwise) {
     kept.tailMap(alike, false).clear();
+    int first = otherwise.stream().mapToInt(order::indexOf).min().orElse(order.size());
+    kept.values().removeIf(each -> !comesBefore(each.belief(), first));
     telling = kept.lastEntry().getValue().copy();
     List<DayNote> untold = told.subList(kept.lastKey(), told.size());
     untold.forEach(note -> weighed.remove(note.seq()));
     untold.clear();
+  }
+
+  private boolean comesBefore(Belief belief, int point) {
+    boolean all = point >= order.size();
+    return all || (belief.underWay() && order.indexOf(belief.leg().key()) < point);
   }
 
   /// Keeps where the day stood now and then, the farther back the less often, so that a late note
@@ -195,6 +224,7 @@ public final class Follower {
             ? Held.of(ahead.milestone(leg.key(), DayLog.Column.AT_SEC))
             : new Held(clockSec, 0, clockSec, clockSec);
     double plannedSec = underWay ? plannedSec(leg.key()) : clockSec;
+    List<Suspicion.Share> shares = telling.suspicion().shares();
     return new Followed(
         clockSec,
         leg.key(),
@@ -210,17 +240,26 @@ public final class Follower {
         leg.pump() != Leg.Pump.OFF,
         telling.plan().steps().stream().filter(step -> step.milestone().equals(leg.key())).toList(),
         due(leg.key()),
+        offTime(),
         coming(here, ahead),
         outcomes(ahead),
         telling.plan().outcomes(),
         Witnesses.of(here),
         underWay ? Witnesses.worthDoing(here) : List.of(),
-        telling.suspicion().shares(),
-        underWay
-            ? LiveGuards.of(here, new Lookout(began, instruments, told, here).watch(sending))
-            : List.of(),
+        shares,
+        underWay ? guards(here, sending, shares) : List.of(),
         telling.tooLate(),
         weighed);
+  }
+
+  private List<LiveGuard> guards(Belief here, Set<String> sending, List<Suspicion.Share> shares) {
+    double pumpOffFrac =
+        shares.stream()
+            .filter(share -> share.supposition() == Supposition.PUMP_OFF)
+            .mapToDouble(Suspicion.Share::shareFrac)
+            .sum();
+    Watch watch = new Lookout(began, instruments, told, here).watch(sending);
+    return LiveGuards.of(here, watch.withPumpOff(pumpOffFrac));
   }
 
   private double plannedSec(String key) {
@@ -248,6 +287,18 @@ public final class Follower {
         .filter(step -> DayOrder.inBoil(step.milestone()) && order.indexOf(step.milestone()) < here)
         .filter(step -> !seen.contains(step.milestone()))
         .toList();
+  }
+
+  private List<Followed.OffTime> offTime() {
+    List<Followed.OffTime> all = new ArrayList<>();
+    telling
+        .boil()
+        .offTimeByKey()
+        .forEach(
+            (key, off) ->
+                all.add(
+                    new Followed.OffTime(key, says(key), off.bySec(), off.bitternessMgPerL())));
+    return all;
   }
 
   private List<Followed.Coming> coming(Belief here, Ahead ahead) {

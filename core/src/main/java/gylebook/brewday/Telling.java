@@ -19,7 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.DoubleConsumer;
 
 /// A day as far as it has been told, note by note in the order they happened.
 @AnyUnit("readings of every quantity")
@@ -32,6 +31,7 @@ final class Telling {
   private final Map<String, String> switches;
   private final Set<Long> tooLate;
   private final Belief belief;
+  private final BoilClock boil;
   private Optional<Double> dutyFrac = Optional.empty();
   private double dutySec;
   private Suspicion suspicion;
@@ -45,6 +45,7 @@ final class Telling {
     this.switches = new HashMap<>();
     this.tooLate = new HashSet<>();
     this.belief = belief;
+    this.boil = new BoilClock();
     this.suspicion = Suspicion.since(belief);
     this.plan = plan;
   }
@@ -56,6 +57,7 @@ final class Telling {
     this.switches = new HashMap<>(from.switches);
     this.tooLate = new HashSet<>(from.tooLate);
     this.belief = from.belief.copy();
+    this.boil = from.boil.copy();
     this.suspicion = from.suspicion.copy();
     this.plan = from.plan;
     this.dutyFrac = from.dutyFrac;
@@ -80,6 +82,11 @@ final class Telling {
     return belief;
   }
 
+  /// The boil's clock.
+  BoilClock boil() {
+    return boil;
+  }
+
   /// What may be wrong.
   Suspicion suspicion() {
     return suspicion;
@@ -102,10 +109,11 @@ final class Telling {
 
   /// Tells one note more.
   ///
+  /// @param seenSecByKey when points of the boil were noted, now or later
   /// @return what became of it, when it is a reading that the belief can follow
-  Optional<Weighed> tell(DayNote note) {
+  Optional<Weighed> tell(DayNote note, Map<String, Double> seenSecByKey) {
     double atSec = Math.max(belief.clockSec(), sec(began, note.at()));
-    runOn(belief, atSec, suspicion::ended);
+    boil.runOn(belief, atSec, seenSecByKey, suspicion::tell);
     forget(atSec);
     switch (note.event()) {
       case Event.PointReached(String milestone) -> {
@@ -132,21 +140,6 @@ final class Telling {
     return Optional.empty();
   }
 
-  /// The boil is counted from where it was seen, whoever drops the hops: what is timed inside it
-  /// passes by the clock.
-  ///
-  /// @param also hears each point that passes, by when
-  static void runOn(Belief belief, double toSec, DoubleConsumer also) {
-    while (belief.underWay()
-        && DayOrder.inBoil(belief.leg().key())
-        && belief.leg().until() instanceof Leg.Until.After(double holdSec)
-        && belief.legFromSec() + holdSec <= toSec) {
-      double passesSec = Math.max(belief.clockSec(), belief.legFromSec() + holdSec);
-      belief.ended(passesSec);
-      also.accept(passesSec);
-    }
-  }
-
   private Weighed weigh(Reading asked) {
     suspicion.weigh(asked);
     return belief.weigh(asked);
@@ -160,7 +153,7 @@ final class Telling {
       if (seen && belief.leg().key().equals(milestone)) {
         seen(belief.leg(), atSec);
       }
-      belief.ended(atSec);
+      boil.pass(belief, atSec, _ -> {});
       moved = true;
     }
     if (moved) {
@@ -194,13 +187,18 @@ final class Telling {
 
   /// While a rest is held, what the controller gives is worth more than what it should give by
   /// plan; where it gives all it has, the minute between two words of it counts for more than they
-  /// say.
+  /// say. A word tells what was given since the word before, and holds until the next: whoever took
+  /// it for the time after it alone would be a minute late, which looks like a lid that is off.
   private void duty(Event.ReadingTaken reading, double atSec) {
     OptionalDouble told = Sighting.DUTY.inside(reading.asRead());
     if (told.isPresent() && DayOrder.inRest(belief.leg().key())) {
+      boolean firstWord = dutyFrac.isEmpty() && atSec - belief.legFromSec() > Sighting.DUTY.goodForSec();
+      dutyFrac = Optional.of(Math.clamp(told.getAsDouble(), 0, 1));
+      if (!firstWord) {
+        switchTo();
+      }
       belief.advance(atSec);
       suspicion.advance(atSec);
-      dutyFrac = Optional.of(Math.clamp(told.getAsDouble(), 0, 1));
       dutySec = atSec;
       switchTo();
     }

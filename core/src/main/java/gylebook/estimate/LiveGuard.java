@@ -32,6 +32,11 @@ public record LiveGuard(
         "Heater to zero, pump off, stir the bottom of the bag, start again at half the flow.",
         "A fine crush, a bed that was sucked down, or too much flow.",
         "Hot wort: keep hands and sleeves out of it."),
+    SCORCHING(
+        "Wort stands still over a hot element while the grain is in.",
+        "Heater to zero, then see to the pump. Stir up what has settled before you heat again.",
+        "The pump is off, or the bed lets nothing through: malt dust and starch burn on.",
+        "Isolate the element at the plug before you touch it; hot wort scalds."),
     DRY_PUMP(
         "The pump runs but hardly moves anything.",
         "Heater to zero, then pump off. See that its suction is open and full.",

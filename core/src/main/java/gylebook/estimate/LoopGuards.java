@@ -25,6 +25,11 @@ final class LoopGuards {
   private static final double LEVEL_DOUBT_M = 0.02;
   private static final double STUCK_FLOW_RATIO = 0.6;
   private static final double DRY_FLOW_RATIO = 0.15;
+  // No more than half the heat on wort that stands with grain in it (common practice, no source;
+  // where the limit lies hangs on the element's watts per area, so half is an assumption).
+  private static final double SCORCHING_FRAC = 0.5;
+  // Within this it burns on (our judgement).
+  private static final double SCORCHED_SEC = 120;
 
   private final Belief belief;
   private final Watch watch;
@@ -44,6 +49,9 @@ final class LoopGuards {
   static List<LiveGuard> of(Belief belief, Watch watch, double dutyFrac) {
     LoopGuards guards = new LoopGuards(belief, watch, dutyFrac);
     guards.element();
+    if (guards.rig.loop().present() && dutyFrac > SCORCHING_FRAC) {
+      guards.scorching();
+    }
     if (guards.pumping()) {
       guards.flow();
       guards.ring();
@@ -132,6 +140,42 @@ final class LoopGuards {
     return Held.quantile(sorted, BARE_CHANCE);
   }
 
+  /// Much heat, and nothing that carries it away from the element.
+  private void scorching() {
+    if (!(belief.sees(Sight.GOODS_KG).mean() > 0)) {
+      return;
+    }
+    boolean seen = !pumping() || hardlyFlows() || ringLow();
+    double chance = seen ? 1 : watch.pumpOffFrac();
+    if (chance < LOW_CHANCE) {
+      return;
+    }
+    double leftSec = Math.max(0, SCORCHED_SEC - watch.dutyForSec());
+    found(
+        LiveGuard.Kind.SCORCHING,
+        seen && leftSec <= 0 ? Guard.Level.STOP : Guard.Level.SOON,
+        belief.clockSec() + leftSec,
+        chance,
+        Note.of("The element gives ", "dutyFrac", dutyFrac),
+        seen
+            ? Note.of("; round it stand ", "ringM", ringM())
+            : Note.of("; that the pump stands is as likely as ", "pumpOffFrac", chance));
+  }
+
+  private boolean hardlyFlows() {
+    return flowing()
+        && watch.flowLPerSec().getAsDouble() < DRY_FLOW_RATIO * rig.loop().mashLPerSec().value();
+  }
+
+  private double ringM() {
+    return watch.ringM().orElseGet(() -> Held.of(belief.column(Sight.RING_M)).mean());
+  }
+
+  private boolean ringLow() {
+    double lowM = Held.of(belief.column(Sight.RING_M)).low() - LEVEL_DOUBT_M;
+    return now.pump() == Leg.Pump.MASH && ringM() < lowM;
+  }
+
   private boolean flowing() {
     return watch.flowLPerSec().isPresent();
   }
@@ -153,12 +197,12 @@ final class LoopGuards {
   }
 
   private void ring() {
-    double ringM = watch.ringM().orElseGet(() -> Held.of(belief.column(Sight.RING_M)).mean());
+    double ringM = ringM();
     Held expected = Held.of(belief.column(Sight.RING_M));
     Note stands = Note.of("Round the bag the wort stands at ", "ringM", ringM);
     Note usual = Note.of("; to be expected was ", "expectedM", expected.mean());
     double nowSec = belief.clockSec();
-    if (now.pump() == Leg.Pump.MASH && ringM < expected.low() - LEVEL_DOUBT_M) {
+    if (ringLow()) {
       found(LiveGuard.Kind.STUCK_BED, Guard.Level.SOON, nowSec, 1, stands, usual);
     }
     double flowLPerSec = watch.flowLPerSec().orElse(belief.sees(Sight.FLOW_L_PER_SEC).mean());

@@ -50,6 +50,14 @@ public enum Supposition {
     return this == NOTHING ? 1 : 1 / BAYES_FACTOR;
   }
 
+  /// Whether it may begin at any moment and be put right again; the others hold for the day.
+  boolean passes() {
+    return switch (this) {
+      case PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD, LID_OTHERWISE -> true;
+      case NOTHING, HEIGHT_WRONG, DIAL_OFF -> false;
+    };
+  }
+
   /// A belief that holds it.
   Belief held(Belief belief) {
     BrewDay day = belief.twins().day();

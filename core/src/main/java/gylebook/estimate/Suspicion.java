@@ -1,31 +1,47 @@
 package gylebook.estimate;
 
+import gylebook.science.Source;
+import gylebook.science.Trust;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /// A small bank of beliefs, each with one supposition about what may be wrong, weighed by what is
 /// read from the moment it was set up.
 ///
+/// A pump, a heater and a lid may go wrong at any moment, and may be put right: after each reading
+/// such a supposition that is worth less than one that began just now begins anew from the belief
+/// that nothing is wrong, and that belief goes on from a supposition that is likelier to be over
+/// than it is to have been right all the time. So each belief is that of the likeliest way to it.
+///
 /// The shares are those of the suppositions in the bank; what is not in it cannot be suspected.
 public final class Suspicion {
+  // As likely as the prior has it for a leg of an hour (assumed).
+  private static final double BEGINS_WITHIN_SEC = Supposition.BAYES_FACTOR * 3600;
+  // What is wrong is seen to by somebody within about an hour (assumed).
+  private static final double ENDS_WITHIN_SEC = 3600;
+  private static final double MOST_CHANCE = 0.5;
+
   private final Belief origin;
   private final List<Supposition> suppositions;
-  private final List<Belief> beliefs;
+  private final List<Supposed> bank;
+  private double renewedSec;
   // What was told since anybody asked; a bank that nobody asks costs nothing.
-  private final List<Consumer<Belief>> untold;
+  private final List<Consumer<Suspicion>> untold;
 
   private Suspicion(
       Belief origin,
       List<Supposition> suppositions,
-      List<Belief> beliefs,
-      List<Consumer<Belief>> untold) {
+      List<Supposed> bank,
+      List<Consumer<Suspicion>> untold) {
     this.origin = origin;
     this.suppositions = suppositions;
-    this.beliefs = beliefs;
+    this.bank = bank;
     this.untold = untold;
+    this.renewedSec = origin.clockSec();
   }
 
   /// How much one supposition is worth.
@@ -46,50 +62,79 @@ public final class Suspicion {
 
   /// The same bank once more.
   public Suspicion copy() {
-    List<Belief> copies = new ArrayList<>();
-    beliefs.forEach(belief -> copies.add(belief.copy()));
-    return new Suspicion(origin, suppositions, copies, new ArrayList<>(untold));
+    List<Supposed> copies = new ArrayList<>();
+    bank.forEach(each -> copies.add(each.copy()));
+    Suspicion other = new Suspicion(origin, suppositions, copies, new ArrayList<>(untold));
+    other.renewedSec = renewedSec;
+    return other;
+  }
+
+  /// Does to every belief in the bank what is done to the one it was set up on.
+  public void tell(Consumer<Belief> each) {
+    untold.add(suspicion -> suspicion.bank.forEach(supposed -> each.accept(supposed.belief())));
   }
 
   /// What is really switched on from now.
   public void switchTo(Switched switched) {
-    untold.add(belief -> belief.switchTo(switched));
+    tell(belief -> belief.switchTo(switched));
   }
 
   /// Moves all on to a time.
   public void advance(double toSec) {
-    untold.add(belief -> belief.advance(toSec));
+    tell(belief -> belief.advance(toSec));
   }
 
   /// The leg under way was seen to end.
   public void ended(double atSec) {
-    untold.add(belief -> belief.ended(atSec));
+    tell(belief -> belief.ended(atSec));
   }
 
   /// Weighs a reading in every belief.
   public void weigh(Reading reading) {
-    untold.add(belief -> belief.weigh(reading));
+    tell(belief -> belief.weigh(reading));
+    untold.add(Suspicion::renew);
   }
 
-  private List<Belief> told() {
-    if (beliefs.isEmpty()) {
-      suppositions.forEach(each -> beliefs.add(each.held(origin)));
+  /// The likeliest way to each supposition by now: it held before, or it follows another just now.
+  @Source(
+      key = "page-1954",
+      at = "a sum that is begun anew where it falls below its start",
+      trust = Trust.MEMORY)
+  private void renew() {
+    Supposed sound = bank.getFirst();
+    double sinceSec = sound.belief().clockSec() - renewedSec;
+    if (!(sinceSec > 0)) {
+      return;
     }
-    for (Consumer<Belief> each : untold) {
-      beliefs.forEach(each);
+    renewedSec = sound.belief().clockSec();
+    double beginsFrac = Math.min(MOST_CHANCE, sinceSec / BEGINS_WITHIN_SEC);
+    double endsFrac = Math.min(MOST_CHANCE, sinceSec / ENDS_WITHIN_SEC);
+    List<Supposed> passing = bank.stream().filter(each -> each.what().passes()).toList();
+    Optional<Supposed> over =
+        passing.stream()
+            .max(Comparator.comparingDouble(Supposed::logRatio))
+            .filter(each -> sound.likelierAfter(each, endsFrac));
+    if (over.isPresent()) {
+      sound.beginAfter(over.get(), endsFrac);
     }
+    passing.stream()
+        .filter(each -> each.likelierAfter(sound, beginsFrac))
+        .forEach(each -> each.beginAfter(sound, beginsFrac));
+  }
+
+  private List<Supposed> told() {
+    if (bank.isEmpty()) {
+      suppositions.forEach(each -> bank.add(Supposed.since(each, origin)));
+    }
+    untold.forEach(each -> each.accept(this));
     untold.clear();
-    return beliefs;
+    return bank;
   }
 
   /// The suppositions by their worth, the likeliest first.
   public List<Share> shares() {
-    List<Belief> told = told();
-    double[] logRatio = new double[told.size()];
-    for (int i = 0; i < logRatio.length; i++) {
-      logRatio[i] = told.get(i).logLikelihood() + Math.log(suppositions.get(i).priorNumber());
-    }
-    double[] shareFrac = Particles.shareFrac(logRatio);
+    double[] shareFrac =
+        Particles.shareFrac(told().stream().mapToDouble(Supposed::logRatio).toArray());
     List<Share> shares = new ArrayList<>();
     for (int i = 0; i < shareFrac.length; i++) {
       shares.add(new Share(suppositions.get(i), shareFrac[i]));
@@ -101,6 +146,6 @@ public final class Suspicion {
   /// The belief to go on with: that of the supposition that leads.
   public Belief leading() {
     int leads = suppositions.indexOf(shares().getFirst().supposition());
-    return told().get(leads).copy();
+    return told().get(leads).belief().copy();
   }
 }

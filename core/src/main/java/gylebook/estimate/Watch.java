@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 /// @param chilledC wort that leaves the chiller
 /// @param silent what should send and how long it has not
 /// @param otherLoadA what else hangs on the same circuit
+/// @param pumpOffFrac how likely it is by the readings that the pump stands still
 public record Watch(
     List<Reading> recent,
     OptionalDouble dutyFrac,
@@ -22,7 +23,8 @@ public record Watch(
     OptionalDouble ringM,
     OptionalDouble chilledC,
     List<Silence> silent,
-    double otherLoadA) {
+    double otherLoadA,
+    double pumpOffFrac) {
 
   /// Copies the lists.
   public Watch {
@@ -47,6 +49,7 @@ public record Watch(
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of(),
+        0,
         0);
   }
 
@@ -60,25 +63,64 @@ public record Watch(
         ringM,
         chilledC,
         silent,
-        otherLoadA);
+        otherLoadA,
+        pumpOffFrac);
   }
 
   /// The same with what is measured round the loop and the chiller.
   public Watch withLoop(
       OptionalDouble newFlowLPerSec, OptionalDouble newRingM, OptionalDouble newChilledC) {
     return new Watch(
-        recent, dutyFrac, dutyForSec, newFlowLPerSec, newRingM, newChilledC, silent, otherLoadA);
+        recent,
+        dutyFrac,
+        dutyForSec,
+        newFlowLPerSec,
+        newRingM,
+        newChilledC,
+        silent,
+        otherLoadA,
+        pumpOffFrac);
   }
 
   /// The same with what is silent.
   public Watch withSilent(List<Silence> newSilent) {
     return new Watch(
-        recent, dutyFrac, dutyForSec, flowLPerSec, ringM, chilledC, newSilent, otherLoadA);
+        recent,
+        dutyFrac,
+        dutyForSec,
+        flowLPerSec,
+        ringM,
+        chilledC,
+        newSilent,
+        otherLoadA,
+        pumpOffFrac);
   }
 
   /// The same with what else hangs on the circuit.
   public Watch withOtherLoad(double newOtherLoadA) {
     return new Watch(
-        recent, dutyFrac, dutyForSec, flowLPerSec, ringM, chilledC, silent, newOtherLoadA);
+        recent,
+        dutyFrac,
+        dutyForSec,
+        flowLPerSec,
+        ringM,
+        chilledC,
+        silent,
+        newOtherLoadA,
+        pumpOffFrac);
+  }
+
+  /// The same with what the bank of suppositions says of the pump.
+  public Watch withPumpOff(double newPumpOffFrac) {
+    return new Watch(
+        recent,
+        dutyFrac,
+        dutyForSec,
+        flowLPerSec,
+        ringM,
+        chilledC,
+        silent,
+        otherLoadA,
+        newPumpOffFrac);
   }
 }

@@ -12,6 +12,7 @@ import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
+import gylebook.simulate.Outcome;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,10 +23,15 @@ import org.junit.jupiter.api.Test;
 /// instruments, followed, and asked for just before it mends itself. No outside source: a twin
 /// experiment. What breaks does so in the middle of a rest, so ten sound minutes speak against it.
 ///
-/// Nine in ten are wanted and not reached (docs/rehearsals.md); the bound here only keeps what is.
+/// Seeds 1 to 10 showed what was wrong with the bank, 101 to 120 served to mend it; these here were
+/// not looked at before. A wrong height is counted only where it moves the boiling point by more
+/// than two of the doubts that hide it: a thermometer that was never tried in ice (0.7 K) and the
+/// weather (1 kPa, 0.28 K) leave 1.5 K open.
 class PractisedFaultTest {
   private static final boolean LONG = Boolean.getBoolean("long");
   private static final int SEEDS = LONG ? 10 : 1;
+  private static final int FIRST_SEED = 301;
+  private static final double TOLD_APART_K = 1.5;
   private static final Instant START = Instant.parse("2026-03-14T08:00:00Z");
   private static final Recipe RECIPE = Demo.copperBitter();
   private static final Rig RIG = DemoRigs.household();
@@ -41,6 +47,9 @@ class PractisedFaultTest {
           Supposition.LID_OTHERWISE);
 
   private final List<DayNote> notes = new ArrayList<>();
+  private int looks;
+  private int quiet;
+  private double wrongByK;
 
   private static Instant at(double sec) {
     return START.plusMillis(Math.round(1000 * sec));
@@ -58,8 +67,11 @@ class PractisedFaultTest {
   }
 
   /// What leads when it is asked for, with its share.
-  private Suspicion.Share leads(Supposition wrong, int seed) {
+  ///
+  /// @param lookEvery looks in between after so many minutes of a rest
+  private Suspicion.Share leads(Supposition wrong, int seed, int lookEvery) {
     notes.clear();
+    int minutes = 0;
     Follower follower = Follower.of(RECIPE, RIG, 100, 20, START).orElseThrow();
     BrewDay day = Planner.day(RECIPE, RIG, follower.plan().settings());
     HiddenDay hidden = new HiddenDay(day, follower.instruments(), wrong, seed);
@@ -73,6 +85,7 @@ class PractisedFaultTest {
       boolean rest = hidden.leg().startsWith("rest");
       double askSec = rest ? ASKED_SEC : 1;
       if (hidden.leg().equals(askedIn) && nowSec - legSec >= askSec && (rest || ready)) {
+        wrongByK = boilsC(follower) - hidden.grainC();
         return follower.at(notes, at(nowSec)).shares().getFirst();
       }
       if (ready) {
@@ -87,30 +100,48 @@ class PractisedFaultTest {
         walkedSec = nowSec;
         read(hidden, Follower.HAND_HELD, rest ? "BED" : "KETTLE");
       }
+      if (rest && ++minutes % lookEvery == 0) {
+        Suspicion.Share led = follower.at(notes, at(nowSec)).shares().getFirst();
+        looks++;
+        quiet += led.supposition() == Supposition.NOTHING ? 1 : 0;
+      }
     }
   }
 
+  private static double boilsC(Follower follower) {
+    return follower.plan().forecast().figure(Outcome.BOILS_AT.key()).orElseThrow().band().middle();
+  }
+
   @Test
-  void mostFaultsThatArePractisedAreNamed() {
+  void nineInTenFaultsThatArePractisedAreNamed() {
     int right = 0;
     int all = 0;
     StringBuilder missed = new StringBuilder();
+    StringBuilder hidden = new StringBuilder();
     for (Supposition wrong : FAULTS) {
-      for (int seed = 1; seed <= SEEDS; seed++) {
-        Supposition led = leads(wrong, seed).supposition();
+      for (int seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
+        Supposition led = leads(wrong, seed, Integer.MAX_VALUE).supposition();
+        if (wrong == Supposition.HEIGHT_WRONG && wrongByK < TOLD_APART_K) {
+          hidden.append(String.format(Locale.ROOT, "%d (%.2f K): %s; ", seed, wrongByK, led));
+          continue;
+        }
         all++;
         right += led == wrong ? 1 : 0;
         missed.append(led == wrong ? "" : wrong + " " + seed + ": " + led + "; ");
       }
     }
-    System.out.printf("practised faults: %d of %d led; missed: %s%n", right, all, missed);
-    assertThat(right).as("of %d; missed: %s", all, missed).isGreaterThanOrEqualTo(3 * all / 4);
+    System.out.printf(
+        "practised faults, seeds %d to %d: %d of %d led; missed: %s not counted, heights: %s%n",
+        FIRST_SEED, FIRST_SEED + SEEDS - 1, right, all, missed, hidden);
+    assertThat(right).as("of %d; missed: %s", all, missed).isGreaterThanOrEqualTo(9 * all / 10);
   }
 
   @Test
   void whereNothingIsWrongNothingIsSupposed() {
-    for (int seed = 1; seed <= SEEDS; seed++) {
-      assertThat(leads(Supposition.NOTHING, seed).supposition()).isEqualTo(Supposition.NOTHING);
+    for (int seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
+      assertThat(leads(Supposition.NOTHING, seed, 2).supposition()).isEqualTo(Supposition.NOTHING);
     }
+    System.out.printf("sound rests: nothing supposed at %d of %d looks%n", quiet, looks);
+    assertThat(quiet).isGreaterThanOrEqualTo(95 * looks / 100);
   }
 }

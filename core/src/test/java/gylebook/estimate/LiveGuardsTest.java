@@ -291,6 +291,57 @@ class LiveGuardsTest {
     says(day, LiveGuard.Kind.CAVITATION, Guard.Level.SOON);
   }
 
+  /// Somebody switches the pump off on the way to mash-out, and the heater stays at full.
+  @Test
+  void wortThatStandsOverAHotElementWithTheGrainInScorches() {
+    WatchedDay day = watched(household(), pumpOffOnTheWayUp(true), "toRest.1");
+    says(day, LiveGuard.Kind.SCORCHING, Guard.Level.STOP);
+    WatchedDay.Said first =
+        day.said.stream()
+            .filter(each -> each.guard().kind() == LiveGuard.Kind.SCORCHING)
+            .findFirst()
+            .orElseThrow();
+    assertThat(first.leg()).isEqualTo("toRest.1");
+    assertThat(first.guard().bySec()).isBetween(first.atSec(), first.atSec() + 120);
+  }
+
+  /// The same while nobody says that the pump is off: a flow meter shows it.
+  @Test
+  void aPumpThatStopsWhileItHeatsScorchesTooWhenItsFlowIsMeasured() {
+    WatchedDay day = watched(household(), pumpOffOnTheWayUp(false), "toRest.1");
+    says(day, LiveGuard.Kind.SCORCHING, Guard.Level.STOP);
+  }
+
+  private static WatchedDay.Breakage pumpOffOnTheWayUp(boolean told) {
+    return new WatchedDay.Breakage() {
+      private boolean stands(Leg leg) {
+        return leg.key().equals("toRest.1");
+      }
+
+      @Override
+      public Leg really(Leg leg, double inLegSec) {
+        return stands(leg) && inLegSec >= 180 && inLegSec < 900
+            ? leg.switched(leg.drive(), Leg.Pump.OFF, leg.lidOn())
+            : leg;
+      }
+
+      @Override
+      public Watch measured(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+        boolean off = really.apply(truth.leg()).pump() == Leg.Pump.OFF;
+        return !told && off
+            ? watch.withLoop(OptionalDouble.of(0), OptionalDouble.empty(), OptionalDouble.empty())
+            : watch;
+      }
+
+      @Override
+      public Switched told(Switched switched, Leg leg) {
+        return told && stands(leg)
+            ? new Switched(switched.dutyFrac(), Optional.of(false), switched.lidOn())
+            : switched;
+      }
+    };
+  }
+
   @Test
   void tooLittleLiquorLetsThePumpDrawAir() {
     Watch watch =

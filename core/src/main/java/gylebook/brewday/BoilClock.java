@@ -106,8 +106,7 @@ final class BoilClock {
     }
   }
 
-  private static void both(
-      Belief belief, Consumer<Consumer<Belief>> also, Consumer<Belief> what) {
+  private static void both(Belief belief, Consumer<Consumer<Belief>> also, Consumer<Belief> what) {
     what.accept(belief);
     also.accept(what);
   }

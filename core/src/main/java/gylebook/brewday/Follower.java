@@ -296,8 +296,7 @@ public final class Follower {
         .offTimeByKey()
         .forEach(
             (key, off) ->
-                all.add(
-                    new Followed.OffTime(key, says(key), off.bySec(), off.bitternessMgPerL())));
+                all.add(new Followed.OffTime(key, says(key), off.bySec(), off.bitternessMgPerL())));
     return all;
   }
 

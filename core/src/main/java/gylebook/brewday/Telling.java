@@ -192,7 +192,8 @@ final class Telling {
   private void duty(Event.ReadingTaken reading, double atSec) {
     OptionalDouble told = Sighting.DUTY.inside(reading.asRead());
     if (told.isPresent() && DayOrder.inRest(belief.leg().key())) {
-      boolean firstWord = dutyFrac.isEmpty() && atSec - belief.legFromSec() > Sighting.DUTY.goodForSec();
+      boolean firstWord =
+          dutyFrac.isEmpty() && atSec - belief.legFromSec() > Sighting.DUTY.goodForSec();
       dutyFrac = Optional.of(Math.clamp(told.getAsDouble(), 0, 1));
       if (!firstWord) {
         switchTo();

@@ -50,8 +50,7 @@ class LateHopsTest {
 
   private void reached(double min, String milestone) {
     notes.add(
-        new DayNote(
-            notes.size() + 2, at(min), at(min), new Event.PointReached(milestone), true));
+        new DayNote(notes.size() + 2, at(min), at(min), new Event.PointReached(milestone), true));
     notes.sort(Comparator.comparing(DayNote::at).thenComparingLong(DayNote::seq));
   }
 

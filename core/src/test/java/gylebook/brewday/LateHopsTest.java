@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +102,10 @@ class LateHopsTest {
     return Held.of(belief.ahead().outcome(Outcome.BITTERNESS)).mean();
   }
 
+  private static double bitterness(Followed day) {
+    return Objects.requireNonNull(day.outcomes().get(Outcome.BITTERNESS)).mean();
+  }
+
   private static double flameOutSec(Belief belief) {
     return Held.of(belief.ahead().milestone("flameOut", DayLog.Column.AT_SEC)).mean();
   }
@@ -146,11 +151,11 @@ class LateHopsTest {
   void aLateDoneAtTheKettleSaysWhatItCostInBitterness() {
     boils();
     Follower told = follower();
-    double before = told.at(notes, at(BOILS_MIN + 20)).outcomes().get(Outcome.BITTERNESS).mean();
+    double before = bitterness(told.at(notes, at(BOILS_MIN + 20)));
     reached(BOILS_MIN + 20, "hop.0");
     Followed after = told.at(notes, at(BOILS_MIN + 20.5));
 
-    double lostMgPerL = before - after.outcomes().get(Outcome.BITTERNESS).mean();
+    double lostMgPerL = before - bitterness(after);
     assertThat(lostMgPerL).isGreaterThan(1);
     assertThat(after.offTime()).hasSize(1);
     assertThat(after.offTime().getFirst().bySec()).isCloseTo(1200, within(1.0));

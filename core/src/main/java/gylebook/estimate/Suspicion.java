@@ -20,10 +20,11 @@ import java.util.function.Consumer;
 /// The shares are those of the suppositions in the bank; what is not in it cannot be suspected.
 public final class Suspicion {
   // As likely as the prior has it for a leg of an hour (assumed).
-  private static final double BEGINS_WITHIN_SEC = Supposition.BAYES_FACTOR * 3600;
+  private static final double LEG_SEC = 3600;
+  private static final double BEGINS_WITHIN_SEC = Supposition.BAYES_FACTOR * LEG_SEC;
   // What is wrong is seen to by somebody within about an hour (assumed).
   private static final double ENDS_WITHIN_SEC = 3600;
-  private static final double MOST_CHANCE = 0.5;
+  private static final double MOST_CHANCE_FRAC = 0.5;
 
   private final Belief origin;
   private final List<Supposition> suppositions;
@@ -107,8 +108,8 @@ public final class Suspicion {
       return;
     }
     renewedSec = sound.belief().clockSec();
-    double beginsFrac = Math.min(MOST_CHANCE, sinceSec / BEGINS_WITHIN_SEC);
-    double endsFrac = Math.min(MOST_CHANCE, sinceSec / ENDS_WITHIN_SEC);
+    double beginsFrac = Math.min(MOST_CHANCE_FRAC, sinceSec / BEGINS_WITHIN_SEC);
+    double endsFrac = Math.min(MOST_CHANCE_FRAC, sinceSec / ENDS_WITHIN_SEC);
     List<Supposed> passing = bank.stream().filter(each -> each.what().passes()).toList();
     Optional<Supposed> over =
         passing.stream()

@@ -26,12 +26,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WallSheetPrintTest extends InBrowser {
   private static final Pattern PAPER_SIDE = Pattern.compile("/Type\\s*/Page[^s]");
 
-  private static String sheet(String beer, String set) {
-    boolean wheat = beer.equals("wheat");
-    Recipe recipe = wheat ? Demo.wheatBeer() : Demo.copperBitter();
-    Rig rig = wheat ? DemoRigs.smallFlat() : DemoRigs.household();
+  private static final Plan BITTER = plan(Demo.copperBitter(), DemoRigs.household());
+  private static final Plan WHEAT = plan(Demo.wheatBeer(), DemoRigs.smallFlat());
+
+  private static Plan plan(Recipe recipe, Rig rig) {
     Planned planned = Planner.plan(recipe, rig, 200, 20, () -> false, _ -> {});
-    Plan plan = ((Planned.Feasible) planned).plan();
+    return ((Planned.Feasible) planned).plan();
+  }
+
+  private static String sheet(String beer, String set) {
+    Plan plan = beer.equals("wheat") ? WHEAT : BITTER;
     ReadingUnits units = set.equals("us") ? ReadingUnits.US : ReadingUnits.METRIC;
     return WallSheet.html(plan, units);
   }

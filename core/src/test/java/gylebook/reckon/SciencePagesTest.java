@@ -131,7 +131,12 @@ class SciencePagesTest {
   private static Set<String> usedByTheFilters() throws ReflectiveOperationException {
     Set<String> used = new HashSet<>();
     for (String name :
-        List.of("SquareRootFilter", "EnsembleTransform", "Particles", "RecursiveLeastSquares")) {
+        List.of(
+            "SquareRootFilter",
+            "EnsembleTransform",
+            "Particles",
+            "RecursiveLeastSquares",
+            "Suspicion")) {
       for (Method method : Class.forName("gylebook.estimate." + name).getDeclaredMethods()) {
         for (Source source : method.getAnnotationsByType(Source.class)) {
           used.add(source.key());

@@ -19,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,8 +27,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WallSheetPrintTest extends InBrowser {
   private static final Pattern PAPER_SIDE = Pattern.compile("/Type\\s*/Page[^s]");
 
-  private static final Plan BITTER = plan(Demo.copperBitter(), DemoRigs.household());
-  private static final Plan WHEAT = plan(Demo.wheatBeer(), DemoRigs.smallFlat());
+  private static Plan bitter;
+  private static Plan wheat;
+
+  /// Not while this class is still being set up: the planner's workers call back into it.
+  @BeforeAll
+  static void plan() {
+    bitter = plan(Demo.copperBitter(), DemoRigs.household());
+    wheat = plan(Demo.wheatBeer(), DemoRigs.smallFlat());
+  }
 
   private static Plan plan(Recipe recipe, Rig rig) {
     Planned planned = Planner.plan(recipe, rig, 200, 20, () -> false, _ -> {});
@@ -35,7 +43,7 @@ class WallSheetPrintTest extends InBrowser {
   }
 
   private static String sheet(String beer, String set) {
-    Plan plan = beer.equals("wheat") ? WHEAT : BITTER;
+    Plan plan = beer.equals("wheat") ? wheat : bitter;
     ReadingUnits units = set.equals("us") ? ReadingUnits.US : ReadingUnits.METRIC;
     return WallSheet.html(plan, units);
   }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 /// hidden truth of the same equations on another geometry; no outside source.
 class LiveGuardsTest {
   private static final double BREAKS_SEC = 600;
-  private static final long SEEDS = Boolean.getBoolean("long") ? 20 : 3;
+  private static final long SEEDS = Boolean.getBoolean("long") ? 20 : 2;
 
   private static BrewDay household() {
     return Rehearsal.day();

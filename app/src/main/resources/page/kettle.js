@@ -462,7 +462,11 @@ document.addEventListener("click", async (event) => {
     if (at.dataset.do === "start") stayAwake();
     await note({ do: at.dataset.do, what: at.dataset.what ?? "", value: at.dataset.value ?? "" });
     // Whoever starts the day stands at the kettle.
-    if (at.dataset.do === "start") await take();
+    if (at.dataset.do === "start") {
+      // The button stood at the end of a list; the day is looked at from its top.
+      scrollTo(0, 0);
+      await take();
+    }
     at.disabled = false;
   }
 });

@@ -37,8 +37,9 @@ public final class OwnFiles {
               new SimpleModule()
                   .addSerializer(Entered.class, new EnteredText.Writer())
                   .addDeserializer(Entered.class, new EnteredText.Reader())
-                  .addDeserializer(Boil.Lid.class, new LidText())
-                  .addDeserializer(Hop.Wrap.class, new WrapText()))
+                  .addDeserializer(Boil.Lid.class, new ChoiceText<>(Boil.Lid.OFF, "no lid is"))
+                  .addDeserializer(
+                      Hop.Wrap.class, new ChoiceText<>(Hop.Wrap.SEALED, "hops are not wrapped")))
           .build();
 
   private OwnFiles() {}

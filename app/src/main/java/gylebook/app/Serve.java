@@ -2,6 +2,7 @@ package gylebook.app;
 
 import gylebook.brewday.Book;
 import gylebook.brewday.Command;
+import gylebook.brewday.Gyle;
 import gylebook.device.OneWireInstruments;
 import gylebook.gate.Gate;
 import gylebook.journal.JournalUnavailable;
@@ -53,6 +54,7 @@ final class Serve {
       PrintWriter out,
       PrintWriter err,
       Consumer<PageServer> meanwhile) {
+    ahead("server", PageServer::loadAhead);
     try (DiskJournal journal = opening.apply(settings.book())) {
       InstantSource clock = SteadyClock.ofThisMachine(journal.newest());
       Desk clerk = new Clerk(journal, clock);
@@ -60,6 +62,7 @@ final class Serve {
       if (begun(clerk.book())) {
         invent(clerk, wallet);
       }
+      ahead("papers", () -> readAhead(clerk.book(), wallet));
       Path oneWireRoot = OneWireInstruments.USUAL_ROOT;
       try (Wiring wiring = new Wiring(clerk, clock, oneWireRoot)) {
         wiring.listen(new NoteTaker(clerk, wallet));
@@ -86,6 +89,24 @@ final class Serve {
       err.println(failure.getMessage());
       err.flush();
       return 1;
+    }
+  }
+
+  /// Does on another processor what the first page would else wait for.
+  private static void ahead(String name, Runnable work) {
+    Thread.ofPlatform().daemon().name(name).start(work);
+  }
+
+  /// Reads the papers of the first page; the wallet remembers them.
+  private static void readAhead(Book book, Papers papers) {
+    try {
+      for (Gyle gyle : book.gyles()) {
+        papers.recipe(gyle.recipe().document());
+        papers.rig(gyle.rig().document());
+      }
+    } catch (IllegalStateException _) {
+      // Whoever asks for that gyle is told.
+      return;
     }
   }
 

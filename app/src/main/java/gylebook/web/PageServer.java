@@ -93,6 +93,12 @@ public final class PageServer {
     server.addBean(new NetworkConnectionLimit(MOST_LINES, server));
   }
 
+  /// Has the classes of the server ready, a fifth of a start, while somebody else opens the book.
+  public static void loadAhead() {
+    Javalin.create();
+    new Server();
+  }
+
   /// Starts on the loopback.
   ///
   /// @param port where; 0 takes any free port

@@ -19,11 +19,15 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 
 /// The browser the page is tested in: missing it is a failure under CI and a named skip elsewhere.
 public final class Browser {
+  static final Path HEADLESS = Path.of("/usr/bin/chromium-headless-shell");
+  static final Path WHOLE = Path.of("/usr/bin/chromium");
+
   private static final double PATIENCE_MS = 20_000;
 
   private static @Nullable Browser one;
@@ -83,11 +87,19 @@ public final class Browser {
     return new Browser(control.chromium().launch(options));
   }
 
-  /// The program, at `GYLEBOOK_CHROMIUM` or its usual place.
+  /// The program, at `GYLEBOOK_CHROMIUM` or its usual places.
   private static Path chromium() {
-    String named = System.getenv("GYLEBOOK_CHROMIUM");
-    Path place = Path.of(named == null || named.isBlank() ? "/usr/bin/chromium" : named);
+    Path place = place(System.getenv("GYLEBOOK_CHROMIUM"), Files::isExecutable);
     return orSkip(place, Files.isExecutable(place), System.getenv("CI") != null);
+  }
+
+  /// Where it is: where it is named; else the one without windows, which does half the work for the
+  /// same pages, or the whole one.
+  static Path place(@Nullable String named, Predicate<Path> executable) {
+    if (named != null && !named.isBlank()) {
+      return Path.of(named);
+    }
+    return executable.test(HEADLESS) ? HEADLESS : WHOLE;
   }
 
   /// A reader with a screen of this size.

@@ -25,6 +25,13 @@ final class BrowserTest {
   }
 
   @Test
+  void theNamedBrowserComesFirstThenTheOneWithoutWindowsThenTheWholeOne() {
+    assertThat(Browser.place("/some/where", _ -> true)).isEqualTo(Path.of("/some/where"));
+    assertThat(Browser.place(null, _ -> true)).isEqualTo(Browser.HEADLESS);
+    assertThat(Browser.place(" ", Browser.WHOLE::equals)).isEqualTo(Browser.WHOLE);
+  }
+
+  @Test
   void aBrowserThatIsThereIsUsed() {
     assertThat(Browser.orSkip(NOWHERE, true, true)).isEqualTo(NOWHERE);
   }

@@ -90,7 +90,7 @@ function showToken(token, at) {
   code.id = "token";
   code.textContent = token;
   const how = document.createElement("p");
-  how.textContent = `The board posts to ${location.origin}/api/readings with the header "Authorization: Bearer" and this token.`;
+  how.textContent = `The board posts to ${location.origin}/api/readings with the header "Authorization: Bearer" and this token. What comes faster than five a second is answered like the rest, but left out and counted on the instrument's page.`;
   const on = document.createElement("a");
   on.href = at;
   on.textContent = "I have it; show what arrives";

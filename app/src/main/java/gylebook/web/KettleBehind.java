@@ -23,7 +23,6 @@ import java.util.Locale;
 /// What stands behind the glance: entries, instruments, the rest of the day, the notes.
 final class KettleBehind {
   private static final double MS_PER_SEC = 1000;
-  private static final double LIKELY_FRAC = 0.5;
   private static final List<String> SAID =
       List.of(
           "It boiled over",
@@ -143,14 +142,7 @@ final class KettleBehind {
   /// What the instruments say: verdict, reason, give or take, and the test that would settle it.
   String witnesses(Followed day) {
     StringBuilder html = new StringBuilder("<h2>What the instruments say</h2>");
-    for (Suspicion.Share share : day.shares()) {
-      if (share.shareFrac() > LIKELY_FRAC && !share.supposition().name().equals("NOTHING")) {
-        html.append(
-            "<p class=\"plate\"><b>SOON</b> %s By what was read since the last point the chances of that are %d in 100.</p>"
-                .formatted(
-                    Html.escaped(share.supposition().says()), Math.round(100 * share.shareFrac())));
-      }
-    }
+    day.leads().map(KettleBehind::led).ifPresent(html::append);
     for (Witness witness : day.witnesses()) {
       html.append(witness(witness));
     }
@@ -160,6 +152,11 @@ final class KettleBehind {
           .append("</p>");
     }
     return html.toString();
+  }
+
+  private static String led(Suspicion.Share share) {
+    return "<p class=\"plate\"><b>SOON</b> %s By what was read since the last point the chances of that are %d in 100.</p>"
+        .formatted(Html.escaped(share.supposition().says()), Math.round(100 * share.shareFrac()));
   }
 
   private String witness(Witness witness) {

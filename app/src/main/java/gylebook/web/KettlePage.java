@@ -5,6 +5,7 @@ import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
 import gylebook.estimate.Held;
+import gylebook.estimate.Suspicion;
 import gylebook.plan.Band;
 import gylebook.plan.Plan;
 import gylebook.simulate.Outcome;
@@ -52,7 +53,7 @@ final class KettlePage {
                         now.toEpochMilli(),
                         gyle.pace(),
                         inside)
-                + "<p><small id=\"reload\"></small></p>")
+                + "<p><small id=\"reload\"></small></p><p><small id=\"awake\"></small></p>")
         .replace("/page.js", "/kettle.js");
   }
 
@@ -84,13 +85,12 @@ final class KettlePage {
     StringBuilder html = new StringBuilder();
     html.append(top(day)).append(new LivePlates(shown, began).html(day));
     html.append(numbers(day)).append(next(day)).append(due(day)).append(hands(day));
-    html.append(beside).append(holder());
+    html.append(safe()).append(beside).append(holder());
     html.append(new Checklists(shown, follower.plan()).of(day)).append(reach(day));
     html.append(
         "<section><h2>Put it right</h2><p>Each way is simulated with the same luck as the forecast above.</p><button type=\"button\" data-levers>What could be done now?</button><div id=\"levers\" aria-live=\"polite\"></div></section>");
     html.append(behind.entries(day)).append(behind.witnesses(day));
     html.append(behind.coming(day)).append(behind.plans()).append(notes.html(day));
-    html.append(safe());
     return html.toString();
   }
 
@@ -138,7 +138,23 @@ final class KettlePage {
         + number("temperature", where, "wortC", day.grainC())
         + number("level", "in the kettle", "hotL", day.hotL())
         + number("gravity", "strength", "wortPlato", day.wortPlato())
-        + "</div>";
+        + "</div>"
+        + day.leads().map(share -> led(share, where, day)).orElse("");
+  }
+
+  /// By what the numbers are held, where that is not what was told.
+  private String led(Suspicion.Share share, String where, Followed day) {
+    String onward =
+        share.supposition().passes()
+            ? " The rest of the day is told as if that were mended now."
+            : "";
+    return "<p class=\"led\">These numbers hold something to be wrong: %s The chances of that are %d in 100. Were all as you told it, the %s would be at %s.%s</p>"
+        .formatted(
+            Html.escaped(share.supposition().says()),
+            Math.round(100 * share.shareFrac()),
+            where,
+            Html.escaped(shown.value("wortC", day.soundC().mean())),
+            onward);
   }
 
   private String number(String role, String says, String key, Held held) {
@@ -206,10 +222,10 @@ final class KettlePage {
   }
 
   private String offTime(Followed.OffTime off) {
-    return "<p class=\"off-time\">%s: %s %s. The bitterness to come is about %s %s for it.</p>"
+    return "<p class=\"off-time\">%s went in %d min %s. The bitterness to come is about %s %s for it; the boil ends when it would have.</p>"
         .formatted(
             Html.escaped(off.says()),
-            minutes(Math.abs(off.bySec())),
+            Math.round(Math.abs(off.bySec()) / SEC_PER_MIN),
             off.bySec() > 0 ? "late" : "early",
             Html.escaped(shown.value("bitternessMgPerL", Math.abs(off.bitternessMgPerL()))),
             off.bitternessMgPerL() < 0 ? "lower" : "higher");
@@ -239,7 +255,7 @@ final class KettlePage {
     if (day.due().isEmpty()) {
       return "";
     }
-    StringBuilder html = new StringBuilder("<div class=\"thumb\">");
+    StringBuilder html = new StringBuilder("<div class=\"thumb due\">");
     for (Plan.PlannedStep step : day.due()) {
       html.append(
           "<button type=\"button\" class=\"main\" data-do=\"reach\" data-what=\"%s\">Due, done? %s %s</button>"

@@ -65,7 +65,7 @@ class KillTest {
       }
     }
     System.getLogger("kills")
-        .log(System.Logger.Level.INFO, "seed {0}: {1} kills, notes {2}", seed, kills, notes);
+        .log(System.Logger.Level.INFO, "seed {0}: {1} kills, notes {2}", "" + seed, kills, notes);
   }
 
   private static int length(HttpClient client, String address)

@@ -10,6 +10,7 @@ import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /// The day as it is held to stand at one moment, and what is held to come.
@@ -22,6 +23,7 @@ import java.util.Set;
 /// @param endsSec when it is held to end
 /// @param lateSec how much later than by plan, in the middle
 /// @param grainC in the grain, or the wort where the bag is out
+/// @param soundC the same if all is as it was told, whatever leads
 /// @param inBag whether the grain is in the kettle
 /// @param hotL in the kettle as it stands
 /// @param wortPlato strength of all wort, mixed
@@ -48,6 +50,7 @@ public record Followed(
     Held endsSec,
     double lateSec,
     Held grainC,
+    Held soundC,
     boolean inBag,
     Held hotL,
     Held wortPlato,
@@ -79,6 +82,11 @@ public record Followed(
     guards = List.copyOf(guards);
     tooLate = Set.copyOf(tooLate);
     weighedBySeq = Map.copyOf(weighedBySeq);
+  }
+
+  /// What is wrong, where that leads; the numbers and the forecast are held by it.
+  public Optional<Suspicion.Share> leads() {
+    return shares.stream().filter(Suspicion.Share::leads).findFirst();
   }
 
   /// Whether something is left to be done.

@@ -127,25 +127,37 @@ public final class Follower {
     return followed(here(happened, now), sending);
   }
 
-  private Belief here(List<DayNote> happened, Instant now) {
+  /// How the brew stands: if all is as it was told, and by what leads.
+  ///
+  /// @param sound if all is as it was told; the guards compare with that
+  /// @param held by what leads
+  private record Here(Belief sound, Belief held, List<Suspicion.Share> shares) {}
+
+  private Here here(List<DayNote> happened, Instant now) {
     take(happened);
     double nowSec = Telling.sec(began, now);
+    List<Suspicion.Share> shares = telling.suspicion().shares();
     Telling asOfNow = telling.silentTo(nowSec);
-    Belief here = asOfNow.belief().copy();
-    double clockSec = Math.max(here.clockSec(), nowSec);
-    telling.boil().copy().runOn(here, clockSec, seenSecByKey, _ -> {});
-    here.advance(clockSec);
-    return here;
+    Belief sound = asOfNow.belief().copy();
+    double clockSec = Math.max(sound.clockSec(), nowSec);
+    Belief held = asOfNow.suspicion().leading(led -> goOn(led, clockSec)).orElse(sound);
+    goOn(sound, clockSec);
+    return new Here(sound, held, shares);
+  }
+
+  private void goOn(Belief belief, double clockSec) {
+    telling.boil().copy().runOn(belief, clockSec, seenSecByKey, _ -> {});
+    belief.advance(clockSec);
   }
 
   /// What could be done now to come to what is planned.
   public synchronized Levers levers(List<DayNote> happened, Instant now) {
-    return Levers.of(here(happened, now), telling.plan().wanted());
+    return Levers.of(here(happened, now).held(), telling.plan().wanted());
   }
 
   /// Whether a way can still be taken at a time.
   public synchronized boolean canTake(List<DayNote> happened, Instant now, PlanChange change) {
-    return Telling.possible(here(happened, now), order, change);
+    return Telling.possible(here(happened, now).sound(), order, change);
   }
 
   private void take(List<DayNote> noted) {
@@ -214,7 +226,8 @@ public final class Follower {
             });
   }
 
-  private Followed followed(Belief here, Set<String> sending) {
+  private Followed followed(Here stands, Set<String> sending) {
+    Belief here = stands.held();
     double clockSec = here.clockSec();
     Ahead ahead = here.ahead();
     Leg leg = here.leg();
@@ -224,7 +237,7 @@ public final class Follower {
             ? Held.of(ahead.milestone(leg.key(), DayLog.Column.AT_SEC))
             : new Held(clockSec, 0, clockSec, clockSec);
     double plannedSec = underWay ? plannedSec(leg.key()) : clockSec;
-    List<Suspicion.Share> shares = telling.suspicion().shares();
+    List<Suspicion.Share> shares = stands.shares();
     return new Followed(
         clockSec,
         leg.key(),
@@ -234,6 +247,7 @@ public final class Follower {
         ends,
         Double.isFinite(plannedSec) ? ends.mean() - plannedSec : 0,
         here.sees(Sight.GRAIN_C),
+        stands.sound().sees(Sight.GRAIN_C),
         DayOrder.inBag(leg.key()),
         here.sees(Sight.HOT_L),
         here.sees(Sight.MIXED_PLATO),
@@ -247,7 +261,7 @@ public final class Follower {
         Witnesses.of(here),
         underWay ? Witnesses.worthDoing(here) : List.of(),
         shares,
-        underWay ? guards(here, sending, shares) : List.of(),
+        underWay ? guards(stands.sound(), sending, shares) : List.of(),
         telling.tooLate(),
         weighed);
   }

@@ -51,7 +51,7 @@ public enum Supposition {
   }
 
   /// Whether it may begin at any moment and be put right again; the others hold for the day.
-  boolean passes() {
+  public boolean passes() {
     return switch (this) {
       case PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD, LID_OTHERWISE -> true;
       case NOTHING, HEIGHT_WRONG, DIAL_OFF -> false;

@@ -25,6 +25,8 @@ public final class Suspicion {
   // What is wrong is seen to by somebody within about an hour (assumed).
   private static final double ENDS_WITHIN_SEC = 3600;
   private static final double MOST_CHANCE_FRAC = 0.5;
+  // Likelier than all others together.
+  private static final double LEADS_FRAC = 0.5;
 
   private final Belief origin;
   private final List<Supposition> suppositions;
@@ -49,7 +51,12 @@ public final class Suspicion {
   ///
   /// @param supposition what is supposed
   /// @param shareFrac its share of all in the bank
-  public record Share(Supposition supposition, double shareFrac) {}
+  public record Share(Supposition supposition, double shareFrac) {
+    /// Whether something is wrong that is likelier than all else together.
+    public boolean leads() {
+      return supposition != Supposition.NOTHING && shareFrac > LEADS_FRAC;
+    }
+  }
 
   /// Sets up the bank on a belief as it stands; the readings from now decide.
   public static Suspicion since(Belief belief) {
@@ -144,9 +151,18 @@ public final class Suspicion {
     return List.copyOf(shares);
   }
 
-  /// The belief to go on with: that of the supposition that leads.
-  public Belief leading() {
-    int leads = suppositions.indexOf(shares().getFirst().supposition());
-    return told().get(leads).belief().copy();
+  /// The belief to go on with where something that is wrong leads: its own. What may be put right
+  /// is held to be put right from now on, so what it says of the rest of the day is what comes when
+  /// somebody sees to it at once.
+  ///
+  /// @param onward what is to be done to it first
+  public Optional<Belief> leading(Consumer<Belief> onward) {
+    Share first = shares().getFirst();
+    if (!first.leads()) {
+      return Optional.empty();
+    }
+    Belief led = told().get(suppositions.indexOf(first.supposition())).belief().copy();
+    onward.accept(led);
+    return Optional.of(first.supposition().passes() ? Supposition.NOTHING.held(led) : led);
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import gylebook.estimate.HiddenDay;
 import gylebook.estimate.LiveGuard;
 import gylebook.estimate.Supposition;
+import gylebook.estimate.Switched;
 import gylebook.journal.Event;
 import gylebook.plan.Demo;
 import gylebook.plan.Guard;
@@ -18,6 +19,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,12 +32,16 @@ class GuardedDayTest {
   private static final Recipe RECIPE = Demo.copperBitter();
   private static final Rig RIG = DemoRigs.household();
   private static final int LOOK_EVERY_MIN = 4;
+  private static final int HAND_HELD_EVERY_MIN = 3;
+  private static final Switched PUMP_OFF =
+      new Switched(Optional.empty(), Optional.of(false), Optional.empty());
   private static Follower planned;
 
   private final Follower follower = follower();
   private final List<DayNote> notes = new ArrayList<>();
   private final List<LiveGuard> said = new ArrayList<>();
   private boolean dutyIsRead;
+  private String standsIn = "";
 
   @BeforeAll
   static void plan() {
@@ -58,14 +64,21 @@ class GuardedDayTest {
     return RIG.probes().stream().filter(probe -> probe.steers()).findFirst().orElseThrow().name();
   }
 
+  private void read(HiddenDay hidden, String name, String place) {
+    String shown = String.format(Locale.ROOT, "%.2f \u00b0C", hidden.shown(name));
+    note(hidden.clockSec(), new Event.ReadingTaken(name, place, true, shown, ""));
+  }
+
   /// Notes every minute and looks now and then until a leg has ended.
   private void live(Supposition wrong, String upTo) {
     BrewDay day = Planner.day(RECIPE, RIG, planned.plan().settings());
-    HiddenDay hidden = new HiddenDay(day, wrong, 7);
+    HiddenDay hidden = new HiddenDay(day, follower.instruments(), wrong, 7);
     note(0, new Event.DayStarted(1));
     int minutes = 0;
     String ended = "";
     while (hidden.underWay() && !ended.equals(upTo)) {
+      boolean stands = hidden.leg().equals(standsIn);
+      hidden.switchTo(stands ? PUMP_OFF : Switched.asPlanned());
       boolean ready = hidden.pass(hidden.clockSec() + 60);
       double nowSec = hidden.clockSec();
       if (ready) {
@@ -80,8 +93,10 @@ class GuardedDayTest {
           dutyIsRead
               ? new Event.ReadingTaken(Sighting.DUTY.says(), "KETTLE", true, duty, "")
               : new Event.SwitchSet("heater", duty));
-      String shown = String.format(Locale.ROOT, "%.2f \u00b0C", hidden.shown(steering()));
-      note(nowSec, new Event.ReadingTaken(steering(), "SUCTION", true, shown, ""));
+      read(hidden, steering(), "SUCTION");
+      if (stands && minutes % HAND_HELD_EVERY_MIN == 0) {
+        read(hidden, Follower.HAND_HELD, "KETTLE");
+      }
       // What breaks is looked at soon; on a day on which nothing does, half as many looks will do.
       int everyMin = wrong == Supposition.NOTHING ? 2 * LOOK_EVERY_MIN : LOOK_EVERY_MIN;
       if (++minutes % everyMin == 0) {
@@ -125,6 +140,20 @@ class GuardedDayTest {
         .filteredOn(guard -> guard.level() == Guard.Level.STOP)
         .extracting(LiveGuard::kind)
         .contains(LiveGuard.Kind.HEATS_AT_ZERO);
+  }
+
+  /// Nobody says that the pump stands, and no flow is measured: the probe sits in a dead leg while
+  /// the wort is heated to mash-out, and only the bank of suppositions can tell.
+  @Test
+  void aPumpThatStandsOnTheWayToMashOutIsSaidByTheThermometersAlone() {
+    standsIn = "toRest.1";
+    live(Supposition.NOTHING, standsIn);
+
+    assertThat(said)
+        .filteredOn(guard -> guard.kind() == LiveGuard.Kind.SCORCHING)
+        .isNotEmpty()
+        .allSatisfy(guard -> assertThat(guard.level()).isEqualTo(Guard.Level.SOON))
+        .allSatisfy(guard -> assertThat(guard.chanceFrac()).isBetween(0.5, 0.999999));
   }
 
   @Test

@@ -50,6 +50,8 @@ class PractisedFaultTest {
   private int looks;
   private int quiet;
   private double wrongByK;
+  private double shownMissK;
+  private double soundMissK;
 
   private static Instant at(double sec) {
     return START.plusMillis(Math.round(1000 * sec));
@@ -86,7 +88,10 @@ class PractisedFaultTest {
       double askSec = rest ? ASKED_SEC : 1;
       if (hidden.leg().equals(askedIn) && nowSec - legSec >= askSec && (rest || ready)) {
         wrongByK = boilsC(follower) - hidden.grainC();
-        return follower.at(notes, at(nowSec)).shares().getFirst();
+        Followed asked = follower.at(notes, at(nowSec));
+        shownMissK = Math.abs(asked.grainC().mean() - hidden.grainC());
+        soundMissK = Math.abs(asked.soundC().mean() - hidden.grainC());
+        return asked.shares().getFirst();
       }
       if (ready) {
         note(nowSec, new Event.PointReached(hidden.leg()));
@@ -134,6 +139,30 @@ class PractisedFaultTest {
         "practised faults, seeds %d to %d: %d of %d led; missed: %s not counted, heights: %s%n",
         FIRST_SEED, FIRST_SEED + SEEDS - 1, right, all, missed, hidden);
     assertThat(right).as("of %d; missed: %s", all, missed).isGreaterThanOrEqualTo(9 * all / 10);
+  }
+
+  /// The belief that all is well is dragged along by a probe in a dead leg, and knows of no heat
+  /// that a stuck relay gives.
+  @Test
+  void theGrainIsShownAsWhatLeadsHasIt() {
+    double shownK = 0;
+    double soundK = 0;
+    List<Supposition> heats = List.of(Supposition.PUMP_OFF, Supposition.HEATER_STUCK_ON);
+    for (Supposition wrong : heats) {
+      for (int seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
+        leads(wrong, seed, Integer.MAX_VALUE);
+        shownK += shownMissK;
+        soundK += soundMissK;
+        System.out.printf(
+            Locale.ROOT,
+            "grain under %s, seed %d: shown %.2f K off, if all were well %.2f K%n",
+            wrong,
+            seed,
+            shownMissK,
+            soundMissK);
+      }
+    }
+    assertThat(shownK).isLessThan(soundK);
   }
 
   @Test

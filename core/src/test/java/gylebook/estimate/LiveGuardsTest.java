@@ -132,6 +132,7 @@ class LiveGuardsTest {
       quiet(new WatchedDay(household(), seed, measuring()).upTo("cast"));
       quiet(new WatchedDay(flat(), seed, WatchedDay.NONE).upTo("cast"));
     }
+    System.out.printf("guards on ordinary days: quiet on %d, seeds 1 to %d%n", 2 * SEEDS, SEEDS);
   }
 
   private static void quiet(WatchedDay day) {
@@ -310,6 +311,45 @@ class LiveGuardsTest {
   void aPumpThatStopsWhileItHeatsScorchesTooWhenItsFlowIsMeasured() {
     WatchedDay day = watched(household(), pumpOffOnTheWayUp(false), "toRest.1");
     says(day, LiveGuard.Kind.SCORCHING, Guard.Level.STOP);
+  }
+
+  /// The bed sets on the way to mash-out: the pump draws the wort from round the bag, where the
+  /// element is, faster than it comes through; only a rule on the wall shows it.
+  @Test
+  void aBedThatSetsWhileItHeatsScorchesByTheLevelRoundTheBagAlone() {
+    WatchedDay day = watched(household(), setsOnTheWayUp(true), "toRest.1");
+    says(day, LiveGuard.Kind.SCORCHING, Guard.Level.STOP);
+    assertThat(day.said)
+        .filteredOn(each -> each.guard().kind() == LiveGuard.Kind.SCORCHING)
+        .extracting(WatchedDay.Said::leg)
+        .containsOnly("toRest.1");
+  }
+
+  @Test
+  void aBedThatStaysOpenWhileItHeatsDoesNotScorchByThatLevel() {
+    WatchedDay day = watched(household(), setsOnTheWayUp(false), "toRest.1");
+    assertThat(day.said)
+        .extracting(each -> each.guard().kind())
+        .doesNotContain(LiveGuard.Kind.SCORCHING);
+  }
+
+  private static WatchedDay.Breakage setsOnTheWayUp(boolean sets) {
+    return new WatchedDay.Breakage() {
+      @Override
+      public Twins broken(Twins truth) {
+        boolean due =
+            truth.leg().key().equals("toRest.1") && !truth.day().rig().name().equals("broken");
+        return sets && due ? otherwise(truth, LiveGuardsTest::stuck) : truth;
+      }
+
+      @Override
+      public Watch measured(Watch watch, Twins truth, UnaryOperator<Leg> really) {
+        return watch.withLoop(
+            OptionalDouble.empty(),
+            WatchedDay.seen(truth, Sight.RING_M, really),
+            OptionalDouble.empty());
+      }
+    };
   }
 
   private static WatchedDay.Breakage pumpOffOnTheWayUp(boolean told) {

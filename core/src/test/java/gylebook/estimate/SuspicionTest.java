@@ -147,7 +147,8 @@ class SuspicionTest {
         missed.append(led == seeded.right() ? "" : seeded.name() + " " + seed + ": " + led + "; ");
       }
     }
-    System.out.printf("seeded faults: %d of %d led; missed: %s%n", right, all, missed);
+    System.out.printf(
+        "seeded faults, %d seeds each: %d of %d led; missed: %s%n", SEEDS, right, all, missed);
     assertThat(right)
         .as("of %d; missed: %s", all, missed)
         .isGreaterThanOrEqualTo((all * 9 + 9) / 10);
@@ -166,7 +167,9 @@ class SuspicionTest {
             .isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
       }
     }
-    System.out.printf("days without a fault: nothing supposed at %d of %d points%n", quiet, legs);
+    System.out.printf(
+        "days without a fault, seeds 1 to %d: nothing supposed at %d of %d points%n",
+        SEEDS, quiet, legs);
     assertThat((double) quiet / legs).isGreaterThan(0.95);
   }
 }

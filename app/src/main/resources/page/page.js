@@ -57,12 +57,12 @@ export function sentence(said) {
   return `${said.what ?? "That did not work."}${value} ${said.maybe ?? ""}`.trim();
 }
 
-/** Puts the new sentences in place and forecasts again. */
+/** Asks for the forecast and, while it is reckoned, puts the new sentences in place. */
 function show(said, focusSlot) {
+  forecast();
   const busy = [replace(document.getElementById("papers"), said.papers)];
   busy.push(replace(document.getElementById("rig-papers"), said.rig));
   if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
-  forecast();
 }
 
 function focusOn(name, within) {
@@ -81,12 +81,22 @@ function replace(place, html) {
   return busy;
 }
 
+/** Sections that stay keep their heights while they are off the screen, so that nothing jumps. */
+function renew(place, html) {
+  const made = document.createElement("template");
+  made.innerHTML = html;
+  const shape = (parts) => [...parts].map((part) => part.cloneNode(false).outerHTML).join();
+  const same = shape(made.content.children) === shape(place.children);
+  if (!same) return place.replaceChildren(made.content);
+  [...made.content.children].forEach((part, i) => place.children[i].replaceChildren(...part.childNodes));
+}
+
 /** Somebody who types the next value while the last is being saved goes on typing. */
 function fill(place, html) {
   const form = [...place.querySelectorAll("form.editing")].find((one) => !one.dataset.done);
   const name = form?.previousElementSibling?.dataset.slot;
   const typed = form?.querySelector("input, select")?.value;
-  place.innerHTML = html;
+  renew(place, html);
   const slot = name && [...place.querySelectorAll(".slot")].find((one) => one.dataset.slot === name);
   if (!slot) return false;
   edit(slot);

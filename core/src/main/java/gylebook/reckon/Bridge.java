@@ -54,6 +54,10 @@ final class Bridge {
       return inside(typed, Quantity.VOLUME.inside())
           .map(l -> new Crossed(digits(l * kgPerL()) + " kg", typed + " of water at 20 °C"));
     }
+    if (unit.equals("kg") && last.equals("wort")) {
+      return inside(typed, Quantity.VOLUME.inside())
+          .map(l -> new Crossed(digits(l * WORT_KG_PER_L) + " kg", typed + WORT_SAID));
+    }
     if (unit.equals("L") && WATERS.contains(last)) {
       return inside(typed, Quantity.MASS.inside())
           .map(kg -> new Crossed(digits(kg / kgPerL()) + " L", typed + " of water at 20 °C"));
@@ -90,8 +94,21 @@ final class Bridge {
         : Optional.empty();
   }
 
+  /// Why a height is none that an air pressure is known for; empty when it is no height.
+  static Optional<String> tooHigh(Named wanted, String typed) {
+    List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
+    boolean air = wanted.symbol().equals("kPa") && !stem.isEmpty() && AIRS.contains(stem.getLast());
+    return (air ? inside(typed, Unit.known(Quantity.LENGTH, "m")) : Optional.<Double>empty())
+        .filter(height -> !standard(height))
+        .map(height -> typed + " is no altitude here; it must lie between -500 and 11000 m.");
+  }
+
+  private static boolean standard(double altitudeM) {
+    return altitudeM >= -500 && altitudeM <= 11_000;
+  }
+
   private static Optional<Crossed> pressure(double altitudeM, String typed) {
-    if (!(altitudeM >= -500 && altitudeM <= 11_000)) {
+    if (!standard(altitudeM)) {
       return Optional.empty();
     }
     String kpa = digits(Atmosphere.stationKpa(altitudeM));

@@ -24,11 +24,14 @@ final class Fit {
   private static final double CROSSED = 5;
   private static final double NEEDED = 3;
   private static final double LIKELY = 8;
+  private static final double UNLIKELY = 2;
   private static final double TURNED = 0.6;
   private static final Set<String> COURSES = Set.of("from", "to", "start", "target", "end");
   private static final Set<String> LASTING = Set.of("held", "boiled", "stored", "rest", "cooling");
   private static final Pattern GRAVITY =
       Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
+  private static final Pattern SHORT = Pattern.compile("1[.,][01]\\d");
+  private static final Pattern SPINDLE = Pattern.compile("(0[.,]99|1[.,][01])\\d+");
   private static final Pattern MINUTES = Pattern.compile(".*\\d ?m");
 
   private final Calculation calculation;
@@ -43,6 +46,11 @@ final class Fit {
     Amounted {
       before = List.copyOf(before);
       behind = List.copyOf(behind);
+    }
+
+    /// Passed over, another unit would be taken for the one that was meant.
+    String strangeUnit() {
+      return "'%s' behind %s is no unit that is known here.".formatted(behind.getLast(), text);
     }
 
     /// Without words in front that only say what is reckoned: `element cover 330 mm`.
@@ -97,6 +105,26 @@ final class Fit {
       }
     }
     return left;
+  }
+
+  /// Why an amount found no place where it is a height that has no air pressure.
+  Optional<String> tooHigh(Amounted amount) {
+    return IntStream.range(0, amount.bare() ? 0 : calculation.inputs().size())
+        .mapToObj(i -> Bridge.tooHigh(calculation.named(i), amount.text()))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /// Numbers that look like a gravity and were taken for something else: `1.050` for degrees.
+  int forcedCount() {
+    int forced = 0;
+    for (Taken each : taken()) {
+      Named wanted = calculation.named(calculation.inputs().indexOf(each.input()));
+      boolean spindle = SPINDLE.matcher(each.typed()).matches();
+      boolean other = each.input().unit().equals("°C") || each.input().unit().equals("s");
+      forced += spindle && other && !gravity(wanted) ? 1 : 0;
+    }
+    return forced;
   }
 
   /// Needed inputs that nothing was taken for.
@@ -180,6 +208,10 @@ final class Fit {
     if (wanted.read(amount.text()) instanceof Typed.Read) {
       return Optional.of(new Place(amount.text(), "", score + suits(amount, wanted)));
     }
+    if (amount.bare() && gravity(wanted) && SHORT.matcher(amount.text()).matches()) {
+      String whole = amount.text().replace(',', '.') + "0";
+      return Optional.of(new Place(whole, "a specific gravity", score + BARE + LIKELY));
+    }
     boolean gravity = GRAVITY.matcher(amount.text()).matches();
     if (amount.bare() && !gravity) {
       return Optional.empty();
@@ -188,8 +220,12 @@ final class Fit {
         .map(crossed -> new Place(crossed.value(), crossed.how(), score + CROSSED));
   }
 
+  private static boolean gravity(Named wanted) {
+    return wanted.symbol().equals("SG") || wanted.symbol().equals("°P");
+  }
+
   private static double suits(Amounted amount, Named wanted) {
-    boolean gravity = wanted.symbol().equals("SG") || wanted.symbol().equals("°P");
+    boolean gravity = gravity(wanted);
     if (!amount.bare()) {
       boolean minutes = MINUTES.matcher(amount.text()).matches() && !wanted.symbol().equals("m");
       double habit = Bridge.saidInLitres(wanted) ? -1 : lasts(wanted) ? 1 : 0;
@@ -199,7 +235,7 @@ final class Fit {
     if (GRAVITY.matcher(amount.text()).matches() == gravity) {
       score += gravity ? LIKELY : 0;
     } else {
-      score -= LIKELY;
+      score -= gravity ? UNLIKELY : LIKELY;
     }
     return amount.before().contains("at") && wanted.symbol().equals("°C") ? score + LIKELY : score;
   }

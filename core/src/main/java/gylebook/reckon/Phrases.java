@@ -55,7 +55,7 @@ final class Phrases {
       original gravity from alcohol: original-extract
       real extract: alcohol
       rdf, real degree, real degree of fermentation: attenuation-real attenuation-real-corrected
-      pitch lager, pitch ale, lager yeast, ale yeast: cells-to-pitch-by-habit
+      pitch lager, pitch ale, lager yeast, ale yeast, yeast for: cells-to-pitch-by-habit
       fermentation take, how long does fermentation: ferment-time
       stuck, stuck fermentation, fermentation stuck, fermentation done: ferment-state
       fermentation warming, fermentation warms: fermentation-rise
@@ -129,9 +129,9 @@ final class Phrases {
       plato, in plato, to plato, degrees plato: plato
       sg, gravity, in sg, specific gravity: gravity plato
       brix: brix gravity-from-brix
-      ebc, in ebc, colour: ebc-from-srm ebc-from-lovibond srm-from-ebc
-      srm, in srm, color: srm-from-ebc srm-from-light-passed ebc-from-srm
-      lovibond, in lovibond: lovibond-from-ebc ebc-from-lovibond
+      ebc, in ebc, to ebc, colour: ebc-from-srm ebc-from-lovibond srm-from-ebc
+      srm, in srm, to srm, color: srm-from-ebc srm-from-light-passed ebc-from-srm
+      lovibond, in lovibond, to lovibond: lovibond-from-ebc ebc-from-lovibond
       counterflow, plate chiller: counterflow-chiller
       chill, chilling time, immersion chiller, cool: immersion-chilling-time counterflow-chiller
       chilling water: least-chilling-water

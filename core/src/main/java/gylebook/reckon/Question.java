@@ -170,6 +170,11 @@ public final class Question {
     if (odd.isPresent()) {
       return new Asked.Unclear(odd.get(), List.of());
     }
+    for (Fit.Amounted amount : amounts) {
+      if (amount.bare() && amount.behind().stream().anyMatch(WORDS::strange)) {
+        return new Asked.Unclear(amount.strangeUnit(), List.of());
+      }
+    }
     if (amounts.size() > AMOUNTS_MOST) {
       return new Asked.Unclear(
           "That holds " + amounts.size() + " amounts; no calculation takes more than nine.",
@@ -178,7 +183,8 @@ public final class Question {
     Optional<Calculation> plainly = byName();
     spell();
     List<Candidate> candidates = candidates(plainly);
-    if (candidates.isEmpty()) {
+    boolean slight = plainly.isEmpty() && words.stream().allMatch(Vocabulary::slight);
+    if (candidates.isEmpty() || (slight && !amounts.isEmpty())) {
       return unknown();
     }
     double most = candidates.stream().mapToDouble(Candidate::words).max().orElse(0);
@@ -260,12 +266,15 @@ public final class Question {
     Fit fit = new Fit(calculation, amounts, given.keySet(), units);
     long named = fit.missing().stream().filter(input -> given.containsKey(input.key())).count();
     double score =
-        words - LEFT * fit.left().size() - MISSING * (fit.missing().size() - (double) named);
+        words
+            - LEFT * (fit.left().size() + fit.forcedCount())
+            - MISSING * (fit.missing().size() - (double) named);
     return new Candidate(calculation, words, score, fit);
   }
 
   private Asked unknown() {
-    if (words.stream().allMatch(Vocabulary::idle) && unused.isEmpty()) {
+    if (words.stream().allMatch(Vocabulary::slight)
+        && unused.stream().allMatch(Vocabulary::slight)) {
       return new Asked.Unclear(
           "That is an amount without a question; say what to reckon from it, as in 'plato 1.048'.",
           List.of());
@@ -292,7 +301,9 @@ public final class Question {
       return new Asked.Unclear(fault.get(), List.of(calculation));
     }
     if (!fit.left().isEmpty()) {
-      return new Asked.Unclear(homeless(calculation, fit.left().getFirst()), near(chosen, others));
+      Fit.Amounted left = fit.left().getFirst();
+      String sentence = fit.tooHigh(left).orElseGet(() -> homeless(calculation, left));
+      return new Asked.Unclear(sentence, near(chosen, others));
     }
     unused.forEach(word -> remarks.add("'" + word + "' was not used."));
     return new Asked.Meant(calculation, taken, remarks, others, missing(calculation, taken));

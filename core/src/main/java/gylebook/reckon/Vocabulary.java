@@ -23,7 +23,7 @@ final class Vocabulary {
                   + " long does do did will would my i it its on by as when if than that this which"
                   + " was get gets need needs me your please reckon calculate find give tell"
                   + " can should must have has we our want wanted into out up about after before"
-                  + " some so there then no not over under between equals")
+                  + " some so there then no not over under between equals convert")
               .split(" ", -1));
 
   private static final double NAME = 3;
@@ -80,8 +80,18 @@ final class Vocabulary {
     return IDLE.contains(word);
   }
 
+  /// A word that alone asks nothing: idle, or a single letter, which is a unit.
+  static boolean slight(String word) {
+    return idle(word) || word.length() == 1;
+  }
+
   boolean knows(String word) {
     return spread.containsKey(word) || phrased.contains(word) || Phrases.known(word);
+  }
+
+  /// Whether a word is none of ours and near to none.
+  boolean strange(String word) {
+    return !idle(word) && !knows(word) && near(word).isEmpty();
   }
 
   /// The known word that a misspelt one is near to, if one alone is nearest.

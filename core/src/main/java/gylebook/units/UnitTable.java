@@ -182,6 +182,8 @@ final class UnitTable {
     straight(Quantity.PRESSURE, "bar", "bar", 100, 2);
     straight(Quantity.PRESSURE, "psi", "pound-force per square inch", KPA_IN_PSI, 1);
     straight(Quantity.PRESSURE, "atm", "standard atmosphere", 101.325, 3);
+    straight(Quantity.PRESSURE, "mmHg", "conventional millimetre of mercury", 0.1333224, 0);
+    straight(Quantity.PRESSURE, "inHg", "conventional inch of mercury", 3.386389, 2);
     straight(Quantity.POWER, "W", "watt", 1, 0);
     straight(Quantity.POWER, "kW", "kilowatt", 1000, 2);
     straight(Quantity.POWER, "BTU/h", "British thermal unit per hour", J_IN_BTU / HOUR, 0);

@@ -84,6 +84,8 @@ final class UnitText {
           Map.entry("psi", List.of("lbf/in2", "psig")),
           Map.entry("µg/L", List.of("ug/l", "mcg/l")),
           Map.entry("mbar", List.of("millibar")),
+          Map.entry("mmHg", List.of("mm hg", "torr")),
+          Map.entry("inHg", List.of("in hg", "inches hg", "inches of mercury")),
           Map.entry("W", List.of("watt", "watts")),
           Map.entry("kW", List.of("kilowatt", "kilowatts")),
           Map.entry("m", List.of("metre", "metres", "meter", "meters")),

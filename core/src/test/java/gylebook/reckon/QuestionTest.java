@@ -1,6 +1,7 @@
 package gylebook.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import gylebook.testing.Cases;
 import gylebook.units.ReadingUnits;
@@ -21,6 +22,14 @@ class QuestionTest {
     return switch (asked(line)) {
       case Asked.Meant meant -> meant;
       case Asked.Unclear unclear -> throw new AssertionError(line + ": " + unclear.sentence());
+    };
+  }
+
+  private static double number(String line) {
+    Asked.Meant meant = meant(line);
+    return switch (meant.calculation().reckon(meant.typed(), ReadingUnits.METRIC)) {
+      case Reckoning.Answer answer -> answer.results().getFirst().value();
+      case Reckoning.Unanswered refused -> throw new AssertionError(refused.sentence());
     };
   }
 
@@ -255,6 +264,40 @@ class QuestionTest {
     Taken taken = meant("boiling point at 1200 m").taken().getFirst();
     assertThat(taken.how()).isEqualTo("air at 1200 m in standard weather");
     assertThat(taken.typed()).isEqualTo("1200 m");
+  }
+
+  @Test
+  void aUnitThatIsUnknownIsNotPassedOver() {
+    assertThat(sentence("boiling point at 29.2 furlong"))
+        .isEqualTo("'furlong' behind 29.2 is no unit that is known here.");
+    // Barometers of the trade: 29.92 inHg and 760 mmHg are one atmosphere.
+    assertThat(number("boiling point at 29.92 inHg")).isCloseTo(99.97, within(0.01));
+    assertThat(number("boiling point at 760 mmHg")).isCloseTo(99.97, within(0.01));
+  }
+
+  @Test
+  void aGravityIsNoTemperature() {
+    assertThat(meant("ibu 28 g 10 % alpha 60 min 20 L 1.050").calculation().name())
+        .isEqualTo("bitterness-of-addition");
+    assertThat(meant("abv 1.05 1.01").taken())
+        .extracting(Taken::value)
+        .containsExactly("1.050", "1.010");
+    assertThat(meant("refractometer 14.2 7.1").taken())
+        .extracting(each -> each.input().key())
+        .containsExactly("original", "reading");
+  }
+
+  @Test
+  void lettersAloneAskNothing() {
+    assertThat(sentence("150 F in C")).startsWith("That is an amount without a question");
+    assertThat(meant("convert 20 EBC to SRM").calculation().name()).isEqualTo("srm-from-ebc");
+    assertThat(meant("convert 10 SRM to EBC").calculation().name()).isEqualTo("ebc-from-srm");
+  }
+
+  @Test
+  void aHeightWithoutAirIsNamedWithItsLimits() {
+    assertThat(sentence("boiling point at 20000 m"))
+        .isEqualTo("20000 m is no altitude here; it must lie between -500 and 11000 m.");
   }
 
   @Test

@@ -18,6 +18,14 @@ public final class Alcohol {
           20,
           "there is no table or measured beer to judge the solution by; it goes on");
 
+  /// What a ferment leaves.
+  public static final Validity FERMENTED_RANGE =
+      new Validity(
+          "alcohol by mass as a share",
+          0.001,
+          0.18,
+          "below, nothing has fermented or the two gravities are swapped; above, none was measured");
+
   private static final double PERCENT_NUMBER = 100;
 
   private Alcohol() {}

@@ -17,6 +17,18 @@ public final class BeerGas {
           0.258,
           "do not package: bottles burst; 0.001 of gravity is the limit");
 
+  /// Where the literature's form is used.
+  public static final Validity RANGE =
+      new Validity("beer temperature in C", 0, 40, "the form is used there only; it goes on");
+
+  /// What a gauge can ask for.
+  public static final Validity GAUGE_RANGE = Carbonation.GAUGE_RANGE;
+
+  /// Gas that priming brings.
+  public static final Validity GAS_RANGE =
+      new Validity(
+          "gas in g", 0.01, 100_000, "below, the beer holds as much as is wanted already, or more");
+
   private BeerGas() {}
 
   /// Gas still in beer that stands open.
@@ -45,13 +57,14 @@ public final class BeerGas {
   ///
   /// `c = 10 p exp(-10.73797 + 2617.25/T)`, p in bar
   ///
-  /// - Valid: ordinary beers of 0 to 40 C; refused outside. Give or take 7 %.
+  /// - Valid: ordinary beers of 0 to 40 C; goes on from -2 to 60 C with a caution. Give or take 7
+  ///   %.
   /// - Source: from memory.
   @Reckoned(
       name = "carbon-dioxide-in-beer",
       says = "How much carbon dioxide beer holds under a pressure of the gas.",
       equation = "c = 10 p exp(-10.73797 + 2617.25/T), p in bar",
-      range = "ordinary beers of 0 to 40 C, give or take 7 %; refused outside")
+      range = "ordinary beers of 0 to 40 C, give or take 7 %; goes on to 60 C")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   public static double heldGPerL(double beerC, @Usually(101.325) double absoluteKpa) {
     return perBarNumber(beerC) * Require.notBelow0("pressure in kPa", absoluteKpa) / KPA_PER_BAR;
@@ -61,14 +74,14 @@ public final class BeerGas {
   ///
   /// `p = c/(10 exp(-10.73797 + 2617.25/T)) - p_air`
   ///
-  /// - Valid: 0 to 40 C; refused outside, and above 6 vol. Below 0 where open beer holds the gas.
-  ///   Read the vessel's own marking; follow your local code; never pressurise glass.
+  /// - Valid: 0 to 40 C, goes on to 60 C; refused above 6 vol. Below 0 where open beer holds the
+  ///   gas. Read the vessel's own marking; follow your local code; never pressurise glass.
   /// - Source: as above.
   @Reckoned(
       name = "carbonation-pressure-german",
       says = "The gauge pressure that brings beer to a carbonation, by the German form.",
       equation = "p = c/(10 exp(-10.73797 + 2617.25/T)) - p_air",
-      range = "0 to 40 C, refused outside; never above what the vessel is marked for")
+      range = "0 to 40 C, goes on to 60 C; never above what the vessel is marked for")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   public static double gaugeKpa(
       double beerC, @Usually(2.5) double wantedVol, @Usually(101.325) double airKpa) {
@@ -88,7 +101,7 @@ public final class BeerGas {
       name = "residual-carbonation",
       says = "How much carbon dioxide is in open beer: by the warmest it was since it worked.",
       equation = "c = 10 p exp(-10.73797 + 2617.25/T), p of the air in bar",
-      range = "0 to 40 C; refused outside; beer kept closed holds more")
+      range = "0 to 40 C, goes on to 60 C; beer kept closed holds more")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   public static Residue residue(double warmestC, @Usually(101.325) double airKpa) {
     Require.within("air pressure in kPa", airKpa, 50, 110);
@@ -156,7 +169,7 @@ public final class BeerGas {
 
   /// Grams for a litre and bar.
   static double perBarNumber(double beerC) {
-    Require.within("beer temperature in C", beerC, 0, 40);
+    Require.within("beer temperature in C", beerC, -2, 60);
     return 10 * Math.exp(-10.73797 + 2617.25 / (beerC + CarbonDioxide.ZERO_KELVIN));
   }
 }

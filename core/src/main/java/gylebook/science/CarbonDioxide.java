@@ -54,16 +54,20 @@ public final class CarbonDioxide {
   ///
   /// `ln K0 = -58.0931 + 90.5069 (100/T) + 22.2940 ln(T/100)`, mol a litre and atmosphere
   ///
-  /// - Valid: 0 to 40 C; refused outside. Another standard (IAPWS) is 2.5 % lower at 10 C.
+  /// - Valid: 0 to 40 C; goes on to 80 C with a caution. Another standard (IAPWS) is 2.5 % lower at
+  ///   10 C.
   /// - Source: Weiss 1974; coefficients second-hand.
   @Reckoned(
       name = "carbon-dioxide-in-water",
       says = "How much carbon dioxide water holds under a pressure of the gas.",
       equation = "ln K0 = -58.0931 + 90.5069 (100/T) + 22.2940 ln(T/100); c = K0 M p",
-      range = "0 to 40 C, fresh water; beer holds 4 to 8 % less; refused outside")
+      range = "0 to 40 C, goes on to 80 C; fresh water; beer holds 4 to 8 % less")
   @Source(key = "weiss1974", trust = Trust.SECOND_HAND)
-  public static double waterGPerL(double waterC, @Usually(101.325) double gasKpa) {
-    Require.within("water temperature in C", waterC, 0, 40);
+  public static double waterGPerL(
+      @Span(least = 0, most = 40, beyond = "the law was fitted there only; it goes on")
+          double waterC,
+      @Usually(101.325) double gasKpa) {
+    Require.within("water temperature in C", waterC, 0, 80);
     Require.notBelow0("pressure of the gas in kPa", gasKpa);
     double t = waterC + ZERO_KELVIN;
     double ln = -58.0931 + 90.5069 * (100 / t) + 22.2940 * Math.log(t / 100);
@@ -75,23 +79,24 @@ public final class CarbonDioxide {
   /// `H = 3.35e-4 exp(2350 (1/T - 1/298.15))` mol/(m3 Pa)
   ///
   /// - Valid: 15 to 40 C within 3 %; the constants belong to 25 C, and towards 0 C it falls 10 %
-  ///   short (for cold beer use {@link #waterGPerL}). Refused outside 0 to 40 C. The compilation's
-  ///   own spread: 3.3 to 3.4e-4 and 2300 to 2400 K; taken in the middle.
+  ///   short (for cold beer use {@link #waterGPerL}). Goes on to 80 C with a caution. The
+  ///   compilation's own spread: 3.3 to 3.4e-4 and 2300 to 2400 K; taken in the middle.
   /// - Source: Sander's compilation of 2023.
   @Reckoned(
       name = "carbon-dioxide-in-water-compiled",
       says = "How much carbon dioxide water holds, by a compilation of Henry's constants.",
       equation = "H = 3.35e-4 exp(2350 (1/T - 1/298.15)) mol/(m3 Pa); c = H M p",
-      range = "15 to 40 C; 7 % short at 5 C, 10 % at 0 C; refused outside 0 to 40 C")
+      range = "15 to 40 C; 7 % short at 5 C, 10 % at 0 C; goes on to 80 C")
   @Source(key = "sander2023", at = "carbon dioxide", trust = Trust.READ)
   public static double compiledGPerL(
       @Span(
               least = 15,
               most = 40,
-              beyond = "it falls short of the measured solubility, 7 % at 5 C and 10 % at 0 C")
+              beyond =
+                  "below it falls short, 7 % at 5 C and 10 % at 0 C; above nothing was compared")
           double waterC,
       @Usually(101.325) double gasKpa) {
-    Require.within("water temperature in C", waterC, 0, 40);
+    Require.within("water temperature in C", waterC, 0, 80);
     Require.notBelow0("pressure of the gas in kPa", gasKpa);
     double warmth = 1 / (waterC + ZERO_KELVIN) - 1 / SANDER_KELVIN;
     return SANDER_MOL_PER_L_KPA * Math.exp(SANDER_SLOPE_KELVIN * warmth) * G_PER_MOL * gasKpa;

@@ -9,6 +9,14 @@ public final class Carbonation {
   public static final Validity RANGE =
       new Validity("beer temperature in C", -1, 16, "the chart has no numbers there; it goes on");
 
+  /// What a gauge can ask for.
+  public static final Validity GAUGE_RANGE =
+      new Validity(
+          "gauge pressure in kPa",
+          0,
+          400,
+          "below, open beer holds more than that; above, few vessels are marked for it");
+
   private static final double KPA_PER_PSI = 6.894757293168361;
   private static final double F_PER_K = 1.8;
   private static final double LAGER_C = 6;
@@ -27,7 +35,7 @@ public final class Carbonation {
   ///
   /// `V = p (0.01821 + 0.090115 exp(-(t_F - 32)/43.11)) - 0.003342`, p absolute in psi
   ///
-  /// - Valid: 0 to 16 C; goes on with a caution; refused outside -2 to 30 C. It takes days to
+  /// - Valid: 0 to 16 C; goes on with a caution; refused outside -2 to 50 C. It takes days to
   ///   weeks.
   /// - Source: A. J. deLange 2011 (note read, coefficients from memory); met by a brewery's chart.
   ///
@@ -36,7 +44,7 @@ public final class Carbonation {
       name = "carbonation",
       says = "The volumes of carbon dioxide that beer takes up in the end under a pressure.",
       equation = "V = p (0.01821 + 0.090115 exp(-(t_F - 32)/43.11)) - 0.003342, p abs. psi",
-      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 50 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   public static double heldVol(double beerC, double gaugeKpa, @Usually(101.325) double airKpa) {
     Require.notBelow0("gauge pressure in kPa", gaugeKpa);
@@ -55,7 +63,7 @@ public final class Carbonation {
       name = "carbonation-pressure",
       says = "The gauge pressure that brings beer to a carbonation.",
       equation = "p = (V + 0.003342)/(0.01821 + 0.090115 exp(-(t_F - 32)/43.11)) - p_air",
-      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 50 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   public static double gaugeKpa(
       double beerC, @Usually(2.5) double wantedVol, @Usually(101.325) double airKpa) {
@@ -69,14 +77,14 @@ public final class Carbonation {
   ///
   /// The chart; `p = c/(10 exp(-10.73797 + 2617.25/T))`; and the same with 2.4 g/(L bar) at 6 C
   ///
-  /// - Valid: 0 to 16 C; goes on with a caution to 30 C. The measured constant is good to 7 % and
+  /// - Valid: 0 to 16 C; goes on with a caution to 50 C. The measured constant is good to 7 % and
   ///   belongs to one lager at 6 C; its change with temperature is taken from the German form.
   /// - Source: deLange 2011; German literature form from memory; a measured lager.
   @Reckoned(
       name = "carbonation-pressures-compared",
       says = "What three sources set for the same carbonation: how sure the gauge pressure is.",
       equation = "the chart; c/(10 exp(-10.73797 + 2617.25/T)); the same by 2.4 g/(L bar) at 6 C",
-      range = "-1 to 16 C, goes on to 30 C; never above what the vessel is marked for")
+      range = "-1 to 16 C, goes on to 50 C; never above what the vessel is marked for")
   @Source(key = "delange2011", trust = Trust.MEMORY)
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   @Source(key = "measured-lager-gas", trust = Trust.SECOND_HAND)
@@ -105,7 +113,7 @@ public final class Carbonation {
   }
 
   private static double perPsiNumber(double beerC) {
-    Require.within("beer temperature in C", beerC, -2, 30);
+    Require.within("beer temperature in C", beerC, -2, 50);
     return 0.01821 + 0.090115 * Math.exp(-beerC * F_PER_K / 43.11);
   }
 }

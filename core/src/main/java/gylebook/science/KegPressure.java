@@ -6,6 +6,9 @@ package gylebook.science;
 /// regulator's relief below that, both tried by hand. **Never pressurise glass** that was not made
 /// for it, and never chill a closed thin vessel: it caves in. Follow your local code.
 public final class KegPressure {
+  /// Where the solubility is used.
+  public static final Validity RANGE = BeerGas.RANGE;
+
   private static final double KPA_PER_BAR = 100;
 
   private KegPressure() {}
@@ -14,13 +17,14 @@ public final class KegPressure {
   ///
   /// `p = c / (10 exp(-10.73797 + 2617.25/T))`, less the air's
   ///
-  /// - Valid: 0 to 40 C; refused outside. With headspace it is less: see `keg-pressure-warmed`.
+  /// - Valid: 0 to 40 C; goes on from -2 to 60 C with a caution. With headspace it is less: see
+  ///   `keg-pressure-warmed`.
   /// - Source: the German form of solubility, from memory.
   @Reckoned(
       name = "bottle-pressure",
       says = "The gauge pressure in a closed package of carbonated beer at a temperature.",
       equation = "p = c / (10 exp(-10.73797 + 2617.25/T)) - p_air",
-      range = "0 to 40 C, refused outside; read the vessel's marking, follow your local code")
+      range = "0 to 40 C, goes on to 60 C; read the vessel's marking, follow your local code")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   public static double sealedKpa(double heldVol, double beerC, @Usually(101.325) double airKpa) {
     Require.within("volumes in the beer", heldVol, 0, 10);
@@ -34,7 +38,8 @@ public final class KegPressure {
   ///
   /// `n = k(T) p V_L/M + p V_g/(R T)` stays the same
   ///
-  /// - Valid: 0 to 40 C, carbon dioxide alone as an ideal gas; refused outside.
+  /// - Valid: 0 to 40 C, carbon dioxide alone as an ideal gas; goes on from -2 to 60 C with a
+  ///   caution.
   /// - Source: a balance with the German form of solubility.
   ///
   /// @param fillKpa gauge pressure at filling
@@ -42,7 +47,7 @@ public final class KegPressure {
       name = "keg-pressure-warmed",
       says = "The absolute pressure in a closed keg that was filled cold and got warm.",
       equation = "n = k(T) p V_L/M + p V_g/(R T) stays the same",
-      range = "0 to 40 C, refused outside; read the vessel's marking, follow your local code")
+      range = "0 to 40 C, goes on to 60 C; read the vessel's marking, follow your local code")
   @Source(key = "german-carbonation", trust = Trust.MEMORY)
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   public static double warmedKpa(

@@ -6,6 +6,11 @@ package gylebook.science;
 /// 10 to 15 (practice); strains range from half of air's share to more than pure oxygen gives
 /// (Kirsop 1974, second-hand). Dried yeast brings its own sterol and needs none (from memory).
 public final class Oxygen {
+  /// Where the saturation of water was measured.
+  public static final Validity RANGE =
+      new Validity(
+          "liquid temperature in C", 0, 40, "the fit ends there; it goes on and is too high");
+
   private static final double SEA_LEVEL_KPA = 101.325;
   private static final double ZERO_KELVIN = 273.15;
 
@@ -16,16 +21,17 @@ public final class Oxygen {
   /// `ln DO = -139.34411 + 1.575701e5/T - 6.642308e7/T^2 + 1.2438e10/T^3 - 8.621949e11/T^4`, times
   /// `(p - p_w)/(101.325 - p_w)`
   ///
-  /// - Valid: 0 to 40 C; refused outside, and for a pressure outside 50 to 110 kPa.
+  /// - Valid: 0 to 40 C; goes on to 80 C with a caution, refused outside, and for a pressure
+  ///   outside 50 to 110 kPa.
   /// - Source: Benson and Krause 1984, read in several codes.
   @Reckoned(
       name = "oxygen-in-water",
       says = "How much oxygen water takes up from air.",
       equation = "ln DO = -139.34411 + 1.575701e5/T - 6.642308e7/T^2 + 1.2438e10/T^3 - ...",
-      range = "0 to 40 C; refused outside")
+      range = "0 to 40 C; goes on to 80 C")
   @Source(key = "benson-krause1984", at = "fresh water", trust = Trust.READ)
   public static double waterMgPerL(double liquidC, @Usually(101.325) double airKpa) {
-    Require.within("liquid temperature in C", liquidC, 0, 40);
+    Require.within("liquid temperature in C", liquidC, 0, 80);
     Require.within("air pressure in kPa", airKpa, 50, 110);
     double t = liquidC + ZERO_KELVIN;
     double ln =
@@ -38,15 +44,15 @@ public final class Oxygen {
   ///
   /// `DO = DO_water exp(-kappa P)`
   ///
-  /// - Valid: 0 to 40 C, 0 to 30 P; kappa 0.016 a degree Plato, 0.0105 to 0.0205 by different
-  ///   sources: a tenth of doubt at 15 P. Refused outside.
+  /// - Valid: 0 to 40 C, goes on to 80 C with a caution; 0 to 30 P; kappa 0.016 a degree Plato,
+  ///   0.0105 to 0.0205 by different sources: a tenth of doubt at 15 P. Refused outside.
   /// - Source: anchored on the Oxford Companion to Beer, 2012 (15 P: 8.0 and 6.6 mg/L at 10 and 20
   ///   C); the middle value is our compromise.
   @Reckoned(
       name = "oxygen-in-wort",
       says = "How much oxygen wort takes up from air.",
       equation = "DO = DO_water exp(-kappa P)",
-      range = "0 to 40 C, 0 to 30 P, refused outside; give or take a tenth")
+      range = "0 to 40 C, goes on to 80 C; 0 to 30 P; give or take a tenth")
   @Source(key = "benson-krause1984", at = "fresh water", trust = Trust.READ)
   @Source(key = "oxford-companion-2012", at = "oxygen", trust = Trust.READ)
   public static double wortMgPerL(

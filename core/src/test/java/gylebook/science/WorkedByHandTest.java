@@ -236,4 +236,114 @@ class WorkedByHandTest {
           assertThat(ua * mean).isCloseTo(given, within(1e-3 * given));
         });
   }
+
+  /// Lactic acid 88 %: 0.88 x 1.206/90.078 = 11.782 mol/L, 97.18 % of it dissociated at pH 5.4.
+  /// Phosphoric acid at 5.4: (10^3.232 + 2 x 10^(3.232 - 1.807) + ...)/(1 + ...) = 1.015 charges.
+  /// Sulfuric acid 96 % of 1.835: 17.963 mol/L, two charges but for 10^(1.988 - 5.4).
+  @Test
+  void acidsDeliverByTheirPk() {
+    assertThat(Acid.lacticMeqPerMl(0.88, 1.206, 5.4)).isCloseTo(11.45, within(0.005));
+    assertThat(Acid.lacticMeqPerMl(0.88, 1.206, 5.2)).isCloseTo(11.26, within(0.01));
+    // At its own pK an acid is half dissociated.
+    assertThat(Acid.lacticMeqPerMl(0.88, 1.206, 3.863)).isCloseTo(5.891, within(0.002));
+    assertThat(Acid.phosphoricMeqPerMl(0.85, 1.685, 5.4)).isCloseTo(14.83, within(0.02));
+    // Between its second and third pK, 7.207 and 12.346, it has two charges at 9.78: 2.0 x 14.616.
+    assertThat(Acid.phosphoricMeqPerMl(0.85, 1.685, 9.7765)).isCloseTo(2 * 14.616, within(0.02));
+    assertThat(Acid.phosphoricMeqPerMl(0.85, 1.685, 7.207)).isCloseTo(1.5 * 14.616, within(0.02));
+    assertThat(Acid.phosphoricMeqPerMl(0.85, 1.685, 2.168)).isCloseTo(0.5 * 14.616, within(0.02));
+    // At 10, the last it is asked for, 10^(10 - 12.346) of the third has gone: 2.00288 charges.
+    assertThat(Acid.phosphoricMeqPerMl(0.85, 1.685, 10)).isCloseTo(2.00288 * 14.616, within(0.002));
+    assertThat(Acid.sulfuricMeqPerMl(0.96, 1.84, 5.4)).isCloseTo(36.0, within(0.05));
+    // At 2, near its second pK of 1.988: 1 + 1/(1 + 10^-0.012) = 1.507 charges of 18.010 mol/L.
+    assertThat(Acid.sulfuricMeqPerMl(0.96, 1.84, 2)).isCloseTo(1.5069 * 18.010, within(0.02));
+  }
+
+  /// IEC 60751 prints 18.52, 60.26, 80.31, 96.09 and 390.48 ohm for -200, -100, -50, -10 and 850 C.
+  @Test
+  void aPt100IsReadBackwardsInTheCold() {
+    assertThat(Pt100.temperatureC(60.2558)).isCloseTo(-100, within(0.001));
+    assertThat(Pt100.temperatureC(80.31)).isCloseTo(-50, within(0.015));
+    assertThat(Pt100.temperatureC(96.09)).isCloseTo(-10, within(0.015));
+    assertThat(Pt100.temperatureC(18.53)).isCloseTo(-200, within(0.03));
+    assertThat(Pt100.temperatureC(390.48)).isCloseTo(850, within(0.02));
+    Cases.each(
+        200,
+        random -> {
+          double probeC = -199 + 199 * random.nextDouble();
+          assertThat(Pt100.temperatureC(Pt100.resistanceOhm(probeC)))
+              .isCloseTo(probeC, within(1e-9));
+        });
+    assertThat(Pt100.aLimitK(66)).isCloseTo(0.282, within(1e-12));
+    assertThat(Pt100.aLimitK(-50)).isCloseTo(0.25, within(1e-12));
+    assertThat(Pt100.cLimitK(100)).isCloseTo(1.6, within(1e-12));
+  }
+
+  /// The sheet of a hand-held thermometer: 0.5 K of limit is 0.289, a digit of 0.1 is 0.029; with
+  /// 0.10, 0.10 and 0.173 it makes 0.37 K, and 0.74 K from a certificate is 0.37 K.
+  @Test
+  void aThermometersDoubtsAddInSquares() {
+    assertThat(Doubt.fromResolutionK(0.1)).isCloseTo(0.0288675, within(1e-7));
+    assertThat(Doubt.fromExpandedK(0.74, 2)).isCloseTo(0.37, within(1e-12));
+    assertThat(Doubt.fromExpandedK(0.9, 3)).isCloseTo(0.3, within(1e-12));
+    assertThat(Doubt.combinedK(0.289, 0.029, 0.10, 0.10, 0.173, 0)).isCloseTo(0.3664, within(1e-4));
+    assertThat(Doubt.combinedK(3, 4, 0, 0, 0, 12)).isCloseTo(13, within(1e-12));
+    // Two readings are the fewest: 1 and 3 scatter by the root of 2, their mean by 1.
+    assertThat(Doubt.ofMean(1, 3)).isCloseTo(1, within(1e-12));
+    assertThatIllegalArgumentException().isThrownBy(() -> Doubt.ofMean(1));
+    // Far from nought the means matter: 101, 102, 104 against 11, 13, 12.
+    assertThat(Doubt.correlation(new double[] {101, 102, 104}, new double[] {11, 13, 12}))
+        .isCloseTo(0.3273268, within(1e-6));
+  }
+
+  /// 45 K of which 0.211 reach the tip.
+  @Test
+  void aStemDrawsTheTipTowardsTheHead() {
+    assertThat(StemConduction.tipC(66, 21, 0.211)).isCloseTo(66 - 9.495, within(1e-9));
+    // m = sqrt(100/(16 x 0.0005)) = 111.8 1/m; 1/cosh(111.8 x 0.02) = 0.2113.
+    assertThat(StemConduction.tubeFrac(0.006, 0.0005, 0.02, 100, 16))
+        .isCloseTo(0.2113, within(1e-4));
+    // A wall of half the diameter is the most there is.
+    assertThat(StemConduction.tubeFrac(0.006, 0.003, 0.02, 100, 16)).isBetween(0.5, 0.7);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> StemConduction.tubeFrac(0.006, 0.0031, 0.02, 100, 16))
+        .withMessageContaining("wall");
+  }
+
+  /// Remembered half-lives of alpha-amylase: 72 min at 65 C, 22 at 70 C.
+  @Test
+  void rememberedAmylaseHalves() {
+    assertThat(Brandam2003.alphaLeftFrac(65, 72)).isCloseTo(0.5, within(0.005));
+    assertThat(Brandam2003.alphaLeftFrac(70, 22)).isCloseTo(0.5, within(0.01));
+    assertThat(Brandam2003.alphaLeftFrac(65, 0)).isEqualTo(1);
+  }
+
+  /// Van 't Hoff by hand for phosphoric acid: log K = 19.553 + 4520 x 4.184/(8.314463 ln 10) x
+  /// (1/298.15 - 1/339.82), with the minus of a heat set free: 19.147 at 66.67 C; 21.721 falls by
+  /// 10100/(8.314463 ln 10) x 0.00041128 = 0.217 to 21.504, 12.346 by 0.317 to 12.029.
+  @Test
+  void constantsMoveWithTheirHeat() {
+    Equilibrium second = Equilibrium.at25(19.553, -4.520);
+    assertThat(second.log(25)).isCloseTo(19.553, within(1e-9));
+    assertThat(second.log(66.67)).isCloseTo(19.147, within(0.001));
+    assertThat(Equilibrium.at25(21.721, -10.1 / 4.184).log(66.67)).isCloseTo(21.504, within(0.001));
+    assertThat(Equilibrium.at25(12.346, -3.530).log(66.67)).isCloseTo(12.029, within(0.001));
+  }
+
+  /// The lager model's dead yeast and ester as well, by the LSODA routine of a numerical library
+  /// with the equations written out once more: at 12 C, and from another start.
+  @Test
+  void theLagerModelsYeastAndEsterAreThoseOfAnotherSolver() {
+    DeAndresToro1998.Tank tank = DeAndresToro1998.tank(12, 48, 130, 1.92, 0.08, 2);
+    assertThat(tank.latentGPerL()).isCloseTo(0.0545556922, within(1e-7));
+    assertThat(tank.deadGPerL()).isCloseTo(0.333095736, within(1e-6));
+    assertThat(tank.esterPpm()).isCloseTo(0.154805224, within(1e-6));
+    DeAndresToro1998.Tank warmer = DeAndresToro1998.tank(14, 72, 130, 1.92, 0.08, 2);
+    assertThat(warmer.deadGPerL()).isCloseTo(1.31373546, within(1e-5));
+    assertThat(warmer.esterPpm()).isCloseTo(1.25482007, within(1e-5));
+    DeAndresToro1998.Tank other = DeAndresToro1998.tank(12, 72, 110, 1, 0.5, 4);
+    assertThat(other.deadGPerL()).isCloseTo(0.357953706, within(1e-6));
+    assertThat(other.sugarGPerL()).isCloseTo(41.9453807, within(1e-5));
+    assertThat(other.ethanolGPerL()).isCloseTo(36.5226143, within(1e-5));
+    assertThat(other.esterPpm()).isCloseTo(0.188002707, within(1e-6));
+  }
 }

@@ -267,7 +267,7 @@ class LeastSquaresOfDosesTest {
               LiquorDoses.stepCounts(levels(wanted), 3, steps -> held(bare, perStep, steps));
           double least = Double.POSITIVE_INFINITY;
           for (int at = 0; at < 30 * 30 * 30; at++) {
-            double[] tried = {at % 30, at / 30 % 30, at / 900};
+            double[] tried = {at % 30, Math.floor(at / 30.0) % 30, Math.floor(at / 900.0)};
             least = Math.min(least, regret(bare, perStep, tried, wanted));
           }
           double ours = regret(bare, perStep, counts, wanted);

@@ -16,8 +16,6 @@ let shownMs = Number(kettle.dataset.now);
 // The clock of a day for practice may go faster than life.
 const pace = Number(kettle.dataset.pace || 1);
 let sending = null;
-let snoozedUntil = 0;
-let said = "";
 let reached = !kettle.dataset.held;
 
 const now = () => shownMs + (Date.now() - asOfMs) * pace;
@@ -128,20 +126,24 @@ function done(first) {
 
 function show(told) {
   if (!told.html) return;
-  if (told.now) {
-    asOfMs = told.heldMs || Date.now();
+  // What had to wait was true when it came, not when it is shown.
+  if (told.now && !told.cameMs) {
+    told.cameMs = told.heldMs || Date.now();
+    asOfMs = told.cameMs;
     shownMs = told.now;
   }
   // Nothing is taken from under a finger or a keyboard.
   const busy = kettle.contains(document.activeElement) && document.activeElement.matches("input, select")
     && document.activeElement.value;
-  if (busy || kettle.matches(":active")) {
+  if (busy || fingers.size || kettle.matches(":active")) {
     later = told;
     if (!busy) setTimeout(() => later && show(later), 200);
     return;
   }
   later = null;
   const begun = entries();
+  const stood = places();
+  const focused = kettle.contains(document.activeElement) ? key(document.activeElement) : "";
   const open = new Set([...kettle.querySelectorAll("details[open] > summary")].map((s) => s.textContent));
   // What could be done now stays for a while: it is being read.
   const ways = Date.now() - waysAt < 180_000 ? kettle.querySelector("#levers") : null;
@@ -156,10 +158,67 @@ function show(told) {
   ticked();
   times();
   tick();
+  restNew(stood, focused);
 }
 
 let later = null;
 let waysAt = 0;
+
+// ---- a finger on its way to a button meets the button it was sent to, or none ----
+
+const REST_MS = 600;
+const FINGER_MS = 5_000;
+const MOVED_PX = 12;
+/** Pointers that are down on this page, with when they came; one whose end was lost is forgotten. */
+const fingers = new Map();
+
+document.addEventListener("pointerdown", ({ pointerId }) => {
+  fingers.set(pointerId, setTimeout(() => fingers.delete(pointerId), FINGER_MS));
+});
+for (const end of ["pointerup", "pointercancel"]) {
+  document.addEventListener(end, ({ pointerId }) => {
+    clearTimeout(fingers.get(pointerId));
+    // The click comes after the end of the touch.
+    setTimeout(() => fingers.delete(pointerId), 100);
+  });
+}
+
+/** What a control does, whatever words stand on it. */
+function key({ tagName, dataset, textContent, form, name }) {
+  const does = ["do", "what", "value", "snooze", "open", "line", "levers", "take"].map((one) => dataset[one] ?? "");
+  const own = does.some(Boolean) || dataset.levers === "" || dataset.take === "" ? "" : textContent.trim();
+  return [tagName, name ?? "", ...does, form?.dataset.what ?? "", own].join("|");
+}
+
+const doers = () => [...kettle.querySelectorAll("button[data-do]")];
+
+function places() {
+  return new Map(doers().map((button) => [key(button), button.getBoundingClientRect()]));
+}
+
+/** A button that is new where it stands takes no press for a moment: nobody can have meant it yet. */
+function restNew(stood, focused) {
+  if (!stood.size) return;
+  const resting = doers().filter((button) => {
+    const before = stood.get(key(button));
+    const now = button.getBoundingClientRect();
+    const still = before && Math.abs(before.top - now.top) < MOVED_PX && Math.abs(before.left - now.left) < MOVED_PX;
+    return !still && !button.disabled && now.height > 0;
+  });
+  for (const button of resting) button.disabled = true;
+  setTimeout(() => {
+    for (const button of resting) button.disabled = false;
+    if (resting.some((button) => key(button) === focused)) refocus(focused);
+  }, REST_MS);
+  refocus(focused);
+}
+
+/** Who goes by the keyboard is not thrown back to the top of the page when it is told anew. */
+function refocus(focused) {
+  if (!focused || document.activeElement !== document.body) return;
+  const same = [...kettle.querySelectorAll("button, summary, input, select")].find((one) => key(one) === focused);
+  same?.focus({ preventScroll: true });
+}
 
 /** What stands in the forms and was not sent yet. */
 function entries() {
@@ -326,13 +385,39 @@ function guards() {
     const every = EVERY_MS[plate.dataset.level];
     if (!every || Date.now() - (spoken.get(key) ?? 0) < every) continue;
     spoken.set(key, Date.now());
-    aloud(`${plate.querySelector("h2").textContent.trim()} ${plate.querySelector(".do").textContent}`);
+    aloud(`${plate.querySelector("h2").textContent.trim()} ${plate.querySelector(".do").textContent}`, plate.dataset.level);
+    return true;
+  }
+  return false;
+}
+
+/** Until when a point that is due is not spoken of; what was put off is put off for that point alone. */
+const quietUntil = new Map();
+const DUE_MS = 120_000;
+
+/** What is due: what the day went past without a word, and what is under way when its time is over. */
+function dueNow(over) {
+  const main = over ? ".thumb .main" : ".thumb.due .main";
+  return [...kettle.querySelectorAll(main)].filter((button) => button.dataset.do === "reach");
+}
+
+function speakDue(over) {
+  for (const button of dueNow(over)) {
+    const point = button.dataset.what;
+    if (Date.now() < (quietUntil.get(point) ?? 0)) continue;
+    quietUntil.set(point, Date.now() + DUE_MS);
+    aloud(`Due: ${button.textContent.replace(/^(Done: |Due, done\? )/, "")}.`, "DUE");
     return;
   }
 }
 
+function snooze(min) {
+  for (const { dataset } of dueNow(true)) quietUntil.set(dataset.what, Date.now() + min * 60_000);
+  say(`Reminding again in ${min} min.`);
+}
+
 function tick() {
-  guards();
+  const spoke = guards();
   const left = kettle.querySelector(".left");
   if (!left) return;
   const sec = Math.round((Number(left.dataset.ends) - now()) / 1000);
@@ -341,54 +426,74 @@ function tick() {
   const h = Math.floor(shown / 3600);
   const clock = `${h ? `${h}:` : ""}${String(Math.floor((shown % 3600) / 60)).padStart(h ? 2 : 1, "0")}:${String(shown % 60).padStart(2, "0")}`;
   left.textContent = over ? `${clock} over` : `${left.dataset.about}${clock} left`;
-  if (over && Date.now() > snoozedUntil) alarm(left.dataset.ends);
+  if (!spoke) speakDue(over);
 }
 
 // ---- sound, with words; a silent device shows the words all the same ----
 
 let sound = null;
 
-function tone() {
+/** Each kind of word has its own tones, so that it is known across the room before it is read. */
+const TONES_HZ = { STOP: [880, 660, 880, 660], SOON: [660, 880], DUE: [660] };
+const TONE_SEC = 0.35;
+
+/** A browser lets a page sound once somebody has touched it. */
+function awaken() {
   try {
     sound ??= new AudioContext();
-    const wave = sound.createOscillator();
-    const level = sound.createGain();
-    level.gain.value = 0.2;
-    wave.frequency.value = 660;
-    wave.connect(level).connect(sound.destination);
-    wave.start();
-    wave.stop(sound.currentTime + 0.4);
+    if (sound.state === "suspended") sound.resume();
   } catch {
     // No sound on this device; the words stand on the page.
   }
-  navigator.vibrate?.(300);
+}
+document.addEventListener("pointerdown", awaken);
+document.addEventListener("keydown", awaken);
+
+async function tones(kind) {
+  navigator.vibrate?.(TONES_HZ[kind].flatMap(() => [300, 50]));
+  awaken();
+  if (!sound) return false;
+  await Promise.race([sound.resume(), new Promise((soon) => setTimeout(soon, 300))]);
+  // What could not be heard at its time is not played later.
+  if (sound.state !== "running") return false;
+  TONES_HZ[kind].forEach((hz, turn) => {
+    const wave = sound.createOscillator();
+    const level = sound.createGain();
+    level.gain.value = 0.2;
+    wave.frequency.value = hz;
+    wave.connect(level).connect(sound.destination);
+    wave.start(sound.currentTime + turn * TONE_SEC);
+    wave.stop(sound.currentTime + (turn + 1) * TONE_SEC - 0.05);
+  });
+  return true;
 }
 
-function alarm(key) {
-  const button = kettle.querySelector(".thumb .main");
-  const words = `Due: ${button?.textContent.replace("Done: ", "") ?? "look at the kettle"}.`;
-  if (said === key && Date.now() < snoozedUntil + 120_000) return;
-  said = key;
-  aloud(words);
-  snoozedUntil = Date.now() + 120_000;
-}
-
-function aloud(words) {
-  snoozedUntil = Date.now() + 120_000;
+function aloud(words, kind) {
   say(words, true);
   // A screen that watches shows the words; the one at the kettle is heard.
   if (kettle.classList.contains("watching")) return;
-  tone();
+  tones(kind).then((heard) => {
+    if (!heard) say(`${words} (This screen is silent: touch it once.)`, true);
+  });
   if ("speechSynthesis" in window) speechSynthesis.speak(new SpeechSynthesisUtterance(words));
 }
 
+/** A device that keeps no screen awake, or does so over an encrypted line alone, is told of. */
 async function stayAwake() {
+  const says = document.getElementById("awake");
   try {
-    await navigator.wakeLock?.request("screen");
+    await navigator.wakeLock.request("screen");
+    says.textContent = "This screen is kept awake while this page is seen.";
   } catch {
-    // The device sleeps when it likes; the alarm budget does not depend on it.
+    says.textContent =
+      "This screen may go dark: the browser does not keep it awake here. Set the device to stay on, or nothing will sound.";
   }
 }
+
+// A browser lets the screen sleep again once another page was in front.
+document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "visible") stayAwake();
+});
 
 // ---- hands ----
 
@@ -436,7 +541,7 @@ document.addEventListener("click", async (event) => {
       place.textContent = "The program does not answer; the wall sheet has what a deviation does.";
     }
   } else if (at.dataset.trySound !== undefined) {
-    tone();
+    tones("SOON");
     say("If you heard nothing, this device is silent: watch it.");
   } else if (at.dataset.open) {
     const place = document.getElementById(at.dataset.open);
@@ -444,8 +549,7 @@ document.addEventListener("click", async (event) => {
     place.scrollIntoView({ block: "start" });
     place.querySelector("summary").focus({ preventScroll: true });
   } else if (at.dataset.snooze) {
-    snoozedUntil = Date.now() + Number(at.dataset.snooze) * 60_000;
-    say(`Reminding again in ${at.dataset.snooze} min.`);
+    snooze(Number(at.dataset.snooze));
   } else if (at.dataset.line) {
     await readByEye(at.dataset.line);
   } else if (at.dataset.sure && at.textContent !== at.dataset.sure) {

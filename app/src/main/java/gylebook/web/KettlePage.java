@@ -222,7 +222,7 @@ final class KettlePage {
   }
 
   private String offTime(Followed.OffTime off) {
-    return "<p class=\"off-time\">%s went in %d min %s. The bitterness to come is about %s %s for it; the boil ends when it would have.</p>"
+    return "<p class=\"off-time\">%s, %d min %s: the bitterness to come is about %s %s for it; the boil ends when it would have.</p>"
         .formatted(
             Html.escaped(off.says()),
             Math.round(Math.abs(off.bySec()) / SEC_PER_MIN),

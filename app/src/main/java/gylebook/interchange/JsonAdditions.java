@@ -54,7 +54,8 @@ final class JsonAdditions {
       case "powder" -> Hop.Form.POWDER;
       case "extract" -> Hop.Form.EXTRACT;
       default -> {
-        hop.says("form", "'" + Refusal.shortened(form) + "' is taken as pellets.");
+        String said = form.isEmpty() ? "Is not there;" : "'" + Refusal.shortened(form) + "' is";
+        hop.says("form", said + " taken as pellets.");
         yield Hop.Form.PELLET;
       }
     };

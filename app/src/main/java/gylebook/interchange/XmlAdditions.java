@@ -75,7 +75,8 @@ final class XmlAdditions {
       case "Plug" -> Hop.Form.PLUG;
       case "Pellet" -> Hop.Form.PELLET;
       default -> {
-        hop.says("FORM", "'" + Refusal.shortened(form) + "' is taken as pellets.");
+        String said = form.isEmpty() ? "Is not there;" : "'" + Refusal.shortened(form) + "' is";
+        hop.says("FORM", said + " taken as pellets.");
         yield Hop.Form.PELLET;
       }
     };

@@ -22,6 +22,10 @@ import java.util.regex.Pattern;
 final class XmlThing {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+
+  /// As some programs write, where a comma is the mark of decimals.
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+
   private static final int DIGITS_MOST = 12;
 
   private final XmlTag tag;
@@ -119,6 +123,10 @@ final class XmlThing {
       return wanted ? OptionalDouble.of(0) : OptionalDouble.empty();
     }
     OptionalDouble value = number(text);
+    if (value.isEmpty() && DECIMAL_COMMA.matcher(text).matches()) {
+      value = number(text.replace(',', '.'));
+      says(key, "Is written with a comma; read as " + text.replace(',', '.') + ".");
+    }
     if (value.isEmpty()) {
       throw new Refusal(
           "'" + Ledger.path(path, key) + "' has to be a number with a decimal point.",

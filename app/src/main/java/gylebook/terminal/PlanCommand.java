@@ -139,8 +139,12 @@ public final class PlanCommand implements Callable<Integer> {
     }
     Recipe brewed = treated.map(LiquorAnswer::recipe).orElse(wanted);
     Planned planned = Planner.plan(brewed, on, days, seed, () -> false, _ -> {});
-    out.print(json ? PlanJson.of(planned, treated) : Report.text(planned, units.units()));
-    begin(planned, brewed, json ? err : out);
+    Recipe asked = asked(brewed);
+    out.print(json ? PlanJson.of(planned, treated, asked) : Report.text(planned, units.units()));
+    String says = Finish.says(planned, asked);
+    if (!json && !says.isEmpty()) {
+      out.println(says);
+    }
     out.flush();
     if (!(planned instanceof Planned.Feasible(Plan plan))) {
       if (sheet != null) {
@@ -152,14 +156,10 @@ public final class PlanCommand implements Callable<Integer> {
     return sheet == null ? FEASIBLE : pinned(plan, sheet, err);
   }
 
-  private void begin(Planned planned, Recipe wanted, PrintWriter to) {
-    Aim aim = wanted.aim();
-    Recipe asked = wanted.withAim(aim.withDoneBy(Objects.requireNonNullElse(doneBy, aim.doneBy())));
-    String says = Finish.says(planned, asked);
-    if (!says.isEmpty()) {
-      to.println(says);
-    }
-    to.flush();
+  /// The recipe with the end of the day that was asked for.
+  private Recipe asked(Recipe recipe) {
+    Aim aim = recipe.aim();
+    return recipe.withAim(aim.withDoneBy(Objects.requireNonNullElse(doneBy, aim.doneBy())));
   }
 
   private int pinned(Plan plan, Path to, PrintWriter err) {

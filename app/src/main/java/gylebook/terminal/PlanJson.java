@@ -10,7 +10,9 @@ import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Trace;
 import gylebook.recipe.Liquor;
+import gylebook.recipe.Recipe;
 import gylebook.science.LiquorLevels;
+import gylebook.telling.Finish;
 import gylebook.telling.LiquorAnswer;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
@@ -36,9 +38,12 @@ final class PlanJson {
   private PlanJson() {}
 
   /// @param liquor the salts and acid that were asked for and are planned with
-  static String of(Planned planned, Optional<LiquorAnswer> liquor) {
+  /// @param asked the recipe with the end of the day that was asked for
+  static String of(Planned planned, Optional<LiquorAnswer> liquor, Recipe asked) {
     Map<String, Object> written = new LinkedHashMap<>();
     liquor.ifPresent(answer -> written.put("liquor", liquor(answer)));
+    Finish.begin(planned, asked).ifPresent(begin -> written.put("begin", begin));
+    Finish.brewBy(asked).ifPresent(brewBy -> written.put("brewBy", brewBy));
     switch (planned) {
       case Planned.Feasible feasible -> {
         written.put("feasible", true);

@@ -20,6 +20,7 @@ final class GylePage {
   private static final List<List<String>> PARTS =
       List.of(
           List.of("words", "In words"),
+          List.of("weigh", "To weigh"),
           List.of("todo", "To do"),
           List.of("day", "Day chart"),
           List.of("guards", "What could go wrong"),

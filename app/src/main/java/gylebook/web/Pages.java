@@ -5,7 +5,9 @@ import gylebook.plan.Forecast;
 import gylebook.plan.Milestone;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
+import gylebook.telling.Nearest;
 import gylebook.telling.Shown;
+import gylebook.telling.ToWeigh;
 import gylebook.units.ReadingUnits;
 import java.util.List;
 import java.util.Optional;
@@ -37,10 +39,12 @@ final class Pages {
           "energyJ",
           "waterL");
 
+  private final ReadingUnits units;
   private final Shown shown;
   private final StringBuilder html = new StringBuilder();
 
   private Pages(ReadingUnits units) {
+    this.units = units;
     this.shown = new Shown(units);
   }
 
@@ -66,7 +70,10 @@ final class Pages {
             .append(escaped(shown.sentence(impossible.says())))
             .append("</p><p>")
             .append(escaped(impossible.maybe()))
-            .append("</p></section>");
+            .append("</p>");
+        Nearest.says(impossible, units)
+            .ifPresent(says -> html.append("<p>").append(escaped(says)).append("</p>"));
+        html.append("</section>");
         impossible.nearest().ifPresent(this::plan);
       }
     }
@@ -75,6 +82,7 @@ final class Pages {
 
   private void plan(Plan plan) {
     Forecast forecast = plan.forecast();
+    weigh(plan);
     html.append("<section id=\"todo\"><h2>To do</h2><ol>");
     for (Plan.PlannedStep step : plan.steps()) {
       String figure =
@@ -98,6 +106,18 @@ final class Pages {
             + " pressure are work for licensed people.</p>");
   }
 
+  /// What the rig needs, not what the recipe says: masses are scaled, hops follow the bitterness.
+  private void weigh(Plan plan) {
+    html.append("<section id=\"weigh\"><h2>To weigh</h2><table><thead><tr><th>How much<th>What")
+        .append("<th>When</tr></thead><tbody>");
+    for (ToWeigh.Thing thing : ToWeigh.of(plan, units)) {
+      html.append(
+          "<tr><td><b>%s</b><td>%s<td>%s</tr>"
+              .formatted(escaped(thing.amount()), escaped(thing.name()), escaped(thing.moment())));
+    }
+    html.append("</tbody></table></section>");
+  }
+
   private String expect(Forecast forecast) {
     StringBuilder line = new StringBuilder();
     expected(line, forecast, "alcoholByVolumeFrac", "Expect ", " alcohol");
@@ -118,7 +138,7 @@ final class Pages {
                     .append(escaped(shown.value(key, figure.band().middle())))
                     .append("</b>")
                     .append(after)
-                    .append(line.indexOf("times in") < 0 ? " (9 times in 10 " : " (")
+                    .append(line.indexOf("times in") < 0 ? " (9 times in 10: " : " (")
                     .append(escaped(shown.range(key, figure.band())))
                     .append(")"));
   }

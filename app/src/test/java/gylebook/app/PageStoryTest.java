@@ -148,6 +148,9 @@ class PageStoryTest {
     assertThat(forecasts.getFirst().get("last").asBoolean()).isFalse();
     assertThat(forecasts.getLast().get("days").asInt()).isEqualTo(1000);
     assertThat(forecasts.getLast().get("forecast").asString())
+        .contains("To weigh")
+        // Scaled to this rig: less than the 4.10 kg of the recipe.
+        .containsPattern("<b>3\\.[45]\\d kg</b><td>pale malt<td>in the mash")
         .contains("What could go wrong")
         .contains("<svg class=\"day\"")
         .contains("it never switches anything")

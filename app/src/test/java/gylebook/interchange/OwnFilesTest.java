@@ -48,6 +48,8 @@ class OwnFilesTest {
               luck.nextBoolean(),
               luck.nextDouble(0.1, 20),
               luck.nextDouble(0.004, 0.05),
+              luck.nextBoolean(),
+              luck.nextBoolean(),
               Probe.Place.values()[luck.nextInt(Probe.Place.values().length)],
               Chiller.Kind.values()[luck.nextInt(Chiller.Kind.values().length)],
               luck.nextDouble(2, 1000),

@@ -77,6 +77,17 @@ class XmlTrapsTest {
   }
 
   @Test
+  void aDecimalCommaIsReadAndSaid() {
+    String comma =
+        misc("<NAME>moss</NAME><TYPE>Fining</TYPE><USE>Boil</USE><AMOUNT>0,005</AMOUNT>");
+    String point =
+        misc("<NAME>moss</NAME><TYPE>Fining</TYPE><USE>Boil</USE><AMOUNT>0.005</AMOUNT>");
+    assertThat(Foreign.recipe(comma).others()).isEqualTo(Foreign.recipe(point).others());
+    assertThat(Foreign.remarks(comma)).contains("Is written with a comma; read as 0.005.");
+    assertThat(Foreign.remarks(point)).doesNotContain("comma");
+  }
+
+  @Test
   void trap20YeastIsWeighedOrMeasuredAndNeverCountedIntoPackets() {
     Recipe recipe = Foreign.recipe(Foreign.file("plain.xml"));
     assertThat(recipe.yeast().amountNumber().asTyped()).isEqualTo("0.0115 kg");

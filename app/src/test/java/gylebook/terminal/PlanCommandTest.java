@@ -132,7 +132,7 @@ class PlanCommandTest {
     assertThat(said.code()).isEqualTo(1);
     assertThat(said.out())
         .startsWith("It cannot be brewed as wanted.")
-        .contains("The nearest that can be brewed:");
+        .containsPattern("The nearest that can be brewed: [0-9.]+ L into the fermenter\\.");
   }
 
   @Test
@@ -192,6 +192,14 @@ class PlanCommandTest {
     assertThat(said.out()).contains("To be done by 18:00, begin at 1");
     Said day = said("demo", "--days", "60", "--done-by", "2026-12-05 01:00");
     assertThat(day.out()).contains("To be done by 2026-12-05 01:00, begin at 2026-12-04 2");
+    // For scripts it stands in what they read, not beside it.
+    Said read = said("demo", "--days", "60", "--json", "--done-by", "2026-12-05 01:00");
+    assertThat(read.err()).isEmpty();
+    JsonNode begin = written(read).get("begin");
+    assertThat(begin.get("doneBy").asString()).isEqualTo("2026-12-05 01:00");
+    assertThat(day.out())
+        .contains("begin at " + begin.get("inTime").asString() + " (in time 19 days in 20)")
+        .contains("beginning at " + begin.get("evenly").asString() + " is late");
     Said wrong = said("demo", "--days", "60", "--done-by", "teatime");
     assertThat(wrong.code()).isNotZero();
     assertThat(wrong.err()).contains("teatime").contains("18:00");

@@ -103,6 +103,8 @@ final class ForeignBrew {
             true,
             1.5,
             0.0127,
+            true,
+            false,
             Probe.Place.SUCTION,
             Chiller.Kind.COUNTERFLOW,
             2 * lengthL,

@@ -1,17 +1,23 @@
 package gylebook.plan;
 
 import gylebook.recipe.Recipe;
+import gylebook.recipe.Rest;
 import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
 import gylebook.science.Atmosphere;
 import gylebook.science.Saturation;
 import gylebook.simulate.Outcome;
+import gylebook.units.Entered;
+import gylebook.units.Quantity;
+import gylebook.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
 /// What can stand in the way of a plan.
 final class Limits {
   private static final double L_PER_M3 = 1000;
+  static final String BOILS_TOO_COOL = "boilsTooCool";
+
   // A set point this close to the boil cannot be held.
   private static final double LEAST_BELOW_K = 2;
   // A fermenter wants room for the head: a tenth (common practice, no source).
@@ -46,10 +52,11 @@ final class Limits {
     if (hottestC > boilsC - LEAST_BELOW_K) {
       return Optional.of(
           new Bound(
-              "boilsTooCool",
+              BOILS_TOO_COOL,
               List.of(
                   Note.of("A rest at ", "restC", hottestC),
-                  Note.of(" is wanted, but here wort boils at ", "boilsC", boilsC)),
+                  Note.of(" is wanted, but here wort boils at ", "boilsC", boilsC),
+                  Note.words(".")),
               "Choose a cooler rest.",
               false));
     }
@@ -68,7 +75,22 @@ final class Limits {
     return Optional.empty();
   }
 
-  private static double waterBoilsC(Rig rig) {
+  /// The recipe with no rest hotter than can be held here.
+  static Recipe cooled(Recipe recipe, Rig rig) {
+    double mostC = Math.floor(10 * (waterBoilsC(rig) - LEAST_BELOW_K)) / 10;
+    return recipe.withRests(
+        recipe.rests().stream()
+            .map(rest -> rest.targetC().inside() > mostC ? atC(rest, mostC) : rest)
+            .toList());
+  }
+
+  private static Rest atC(Rest rest, double targetC) {
+    Entered target = Entered.of(targetC, Unit.known(Quantity.TEMPERATURE, "°C"));
+    return new Rest(rest.name(), target, rest.holdSec(), rest.rampSec());
+  }
+
+  /// The temperature at which water boils where the rig stands.
+  static double waterBoilsC(Rig rig) {
     double pressureKpa =
         rig.site()
             .stationKpa()
@@ -91,7 +113,8 @@ final class Limits {
                       atBreak ? "At the hot break only " : "With the malt in only ",
                       "roomM",
                       Math.max(0, atBreak ? breakM : doughInM)),
-                  Note.of(" stay below the rim; wanted are ", "headroomM", headroomM)),
+                  Note.of(" stay below the rim; wanted are ", "headroomM", headroomM),
+                  Note.words(".")),
               "Brew less, or a weaker beer.",
               true));
     }
@@ -103,7 +126,8 @@ final class Limits {
               "fermenterTooSmall",
               List.of(
                   Note.of("The fermenter takes ", "fermenterL", holdsL),
-                  Note.of(" with room for the head; this gyle gives ", "lengthL", fermenterL)),
+                  Note.of(" with room for the head; this gyle gives ", "lengthL", fermenterL),
+                  Note.words(".")),
               "Brew less, or use two fermenters.",
               true));
     }
@@ -113,7 +137,8 @@ final class Limits {
               "elementBare",
               List.of(
                   Note.of(
-                      "The element would stand bare by ", "bareM", -found.out().at(Outcome.COVER))),
+                      "The element would stand bare by ", "bareM", -found.out().at(Outcome.COVER)),
+                  Note.words(".")),
               "Brew more, or use a smaller kettle.",
               false));
     }

@@ -6,6 +6,7 @@ import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Ensemble;
+import gylebook.simulate.Outcome;
 import gylebook.simulate.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,9 +119,21 @@ public final class Planner {
     if (bound.isEmpty()) {
       return new Planned.Feasible(planFor(aimed(lengthL, found)));
     }
-    Optional<Plan> nearest = bound.get().less() ? nearest(lengthL) : Optional.empty();
+    Optional<Plan> nearest =
+        bound.get().less()
+            ? nearest(lengthL)
+            : bound.get().key().equals(Limits.BOILS_TOO_COOL) ? cooler() : Optional.empty();
     return new Planned.Impossible(
         bound.get().key(), bound.get().says(), bound.get().maybe(), nearest);
+  }
+
+  /// The plan with rests as hot as can be held here.
+  private Optional<Plan> cooler() {
+    Planner cooler =
+        new Planner(Limits.cooled(recipe, rig), rig, days, seed, before, stop, progress);
+    return cooler.planned() instanceof Planned.Feasible(Plan plan)
+        ? Optional.of(plan)
+        : Optional.empty();
   }
 
   /// Aims the middle of the days in place of the day without luck, where that still fits.
@@ -190,8 +203,13 @@ public final class Planner {
             .orElseThrow(() -> new CancellationException("overtaken"));
     Forecast forecast = Forecasting.of(day, ensemble, seed);
     Settings settings = day.settings();
+    double fermenterL =
+        forecast
+            .figure("fermenterL")
+            .map(figure -> figure.band().middle())
+            .orElseGet(() -> found.out().at(Outcome.FERMENTER));
     return new Plan(
-        scaled(settings), rig, settings, Steps.of(day, found), Slopes.of(day), forecast);
+        scaled(settings), rig, settings, Steps.of(day, fermenterL), Slopes.of(day), forecast);
   }
 
   /// The recipe with the masses to weigh.

@@ -9,7 +9,6 @@ import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
 import gylebook.rig.Rig;
 import gylebook.simulate.BrewDay;
-import gylebook.simulate.Outcome;
 import gylebook.simulate.Settings;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
@@ -24,6 +23,7 @@ import java.util.regex.Pattern;
 final class Steps {
   private static final double NONE = Double.NaN;
   private static final double SEC_PER_MIN = 60;
+  private static final double G_PER_KG = 1000;
   private static final Pattern BOIL_LEFT = Pattern.compile("^With [0-9]+ min of the boil left, ");
 
   private final Recipe recipe;
@@ -37,18 +37,15 @@ final class Steps {
     this.set = day.settings();
   }
 
-  static List<Plan.PlannedStep> of(BrewDay day, Solver.Found found) {
+  /// @param fermenterL what the forecast expects in the fermenter, in the middle
+  static List<Plan.PlannedStep> of(BrewDay day, double fermenterL) {
     Steps steps = new Steps(day);
     steps.strike();
     steps.mash();
     steps.bagOut();
     steps.boil();
     steps.afterBoil();
-    steps.step(
-        "cast",
-        "Run off into the fermenter; wanted there",
-        "fermenterL",
-        found.out().at(Outcome.FERMENTER));
+    steps.step("cast", "Run off into the fermenter; expect there", "fermenterL", fermenterL);
     steps.pitch();
     return steps.steps;
   }
@@ -79,20 +76,25 @@ final class Steps {
     for (Liquor.Addition addition : recipe.liquor().additions()) {
       if (addition.into() == into) {
         Entered amount = addition.amountNumber();
-        step(milestone, where + addition.name(), amountKey("salt", amount), amount.inside());
+        steps.add(amounted(milestone, where + addition.name(), "salt", amount));
       }
     }
   }
 
-  /// The name of a figure whose unit depends on what the recipe gives: a mass, a volume, a count.
-  private static String amountKey(String stem, Entered amount) {
-    return stem
-        + switch (amount.unit().quantity()) {
-          case MASS -> "Kg";
-          case SMALL_MASS -> "G";
-          case VOLUME -> "L";
-          default -> "Count";
-        };
+  /// A figure whose unit depends on what the recipe gives: a mass, a volume, a count. Who adds less
+  /// than a kilogram weighs it on the small scales.
+  private static Plan.PlannedStep amounted(
+      String milestone, String does, String stem, Entered amount) {
+    double inside = amount.inside();
+    return switch (amount.unit().quantity()) {
+      case MASS ->
+          inside < 1
+              ? new Plan.PlannedStep(milestone, does, stem + "G", G_PER_KG * inside)
+              : new Plan.PlannedStep(milestone, does, stem + "Kg", inside);
+      case SMALL_MASS -> new Plan.PlannedStep(milestone, does, stem + "G", inside);
+      case VOLUME -> new Plan.PlannedStep(milestone, does, stem + "L", inside);
+      default -> new Plan.PlannedStep(milestone, does, stem + "Count", inside);
+    };
   }
 
   private void mash() {
@@ -189,12 +191,8 @@ final class Steps {
   }
 
   private static Plan.PlannedStep otherStep(String milestone, String when, Other other) {
-    Entered amount = other.amountNumber();
-    return new Plan.PlannedStep(
-        milestone,
-        capital(when + other.name() + " in:"),
-        amountKey("other", amount),
-        amount.inside());
+    return amounted(
+        milestone, capital(when + other.name() + " in:"), "other", other.amountNumber());
   }
 
   private static String capital(String words) {
@@ -222,8 +220,10 @@ final class Steps {
   private void afterBoil() {
     for (int i = 0; i < recipe.stands().size(); i++) {
       int number = i;
-      step(
-          "standAt." + i, "Cool and stand at", "standC", recipe.stands().get(i).targetC().inside());
+      double standC = recipe.stands().get(i).targetC().inside();
+      boolean uncooled = standC >= Limits.waterBoilsC(rig);
+      String does = uncooled ? "Do not cool; it stands at most at" : "Cool and stand at";
+      step("standAt." + i, does, "standC", standC);
       goods(
           "standAt." + i,
           when -> when instanceof Hop.When.AtStand at && at.standNumber() == number);

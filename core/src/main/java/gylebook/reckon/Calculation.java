@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 /// from. Everything is read off the function itself, so there is no second description to go stale.
 @AnyUnit("its inputs and results are in every unit")
 public final class Calculation {
+  private static final Pattern BARE = Pattern.compile("[-+0-9.,eE/ ]*");
   private final Method function;
   private final Reckoned offer;
   private final String name;
@@ -106,6 +108,7 @@ public final class Calculation {
     Object[] arguments = new Object[inputs.size()];
     List<Named> numbered = new ArrayList<>();
     List<Amount> amounts = new ArrayList<>();
+    List<String> crossed = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
       Input input = inputs.get(i);
       String text = given(input, typed);
@@ -116,8 +119,9 @@ public final class Calculation {
         arguments[i] = text.strip();
         continue;
       }
-      switch (number(input, names.get(i), text)) {
+      switch (number(input, names.get(i), text, units)) {
         case Figure.Known known -> {
+          known.crossed().ifPresent(crossed::add);
           arguments[i] = fitting(known.amount().value(), function.getParameterTypes()[i]);
           numbered.add(names.get(i));
           amounts.add(names.get(i).amount(input.key(), known.amount().value(), units));
@@ -127,11 +131,15 @@ public final class Calculation {
         }
       }
     }
-    return answer(arguments, numbered, amounts, units);
+    return answer(arguments, numbered, amounts, crossed, units);
   }
 
   private Reckoning answer(
-      Object[] arguments, List<Named> numbered, List<Amount> amounts, ReadingUnits units) {
+      Object[] arguments,
+      List<Named> numbered,
+      List<Amount> amounts,
+      List<String> crossed,
+      ReadingUnits units) {
     Object given;
     try {
       given = function.invoke(null, arguments);
@@ -155,7 +163,9 @@ public final class Calculation {
     held.addAll(results.amounts());
     List<String> cautions = new ArrayList<>(beyond(arguments, units));
     cautions.addAll(ranges.cautions(all, held));
-    return new Reckoning.Answer(amounts, results.amounts(), results.remarks(), cautions, sources());
+    List<String> remarks = new ArrayList<>(crossed);
+    remarks.addAll(results.remarks());
+    return new Reckoning.Answer(amounts, results.amounts(), remarks, cautions, sources());
   }
 
   /// Why a result is no finite number: an input is too far from 1, up or down.
@@ -198,12 +208,17 @@ public final class Calculation {
 
   /// A number asked for: known, or refused with a sentence.
   private sealed interface Figure {
-    record Known(Amount amount) implements Figure {}
+    /// @param crossed in a sentence what was done to an amount of another kind
+    record Known(Amount amount, Optional<String> crossed) implements Figure {
+      Known(Amount amount) {
+        this(amount, Optional.empty());
+      }
+    }
 
     record Refused(String sentence) implements Figure {}
   }
 
-  private Figure number(Input input, Named named, @Nullable String text) {
+  private Figure number(Input input, Named named, @Nullable String text, ReadingUnits units) {
     if (text == null) {
       return input.usual().isPresent()
           ? new Figure.Known(plain(input, input.usual().getAsDouble()))
@@ -211,8 +226,28 @@ public final class Calculation {
     }
     return switch (named.read(text)) {
       case Typed.Read read -> new Figure.Known(plain(input, named.number(read)));
-      case Typed.Unclear unclear -> new Figure.Refused(input.key() + ": " + unclear.sentence());
+      case Typed.Unclear unclear ->
+          crossed(input, named, text, units)
+              .orElseGet(() -> new Figure.Refused(input.key() + ": " + unclear.sentence()));
     };
+  }
+
+  /// Liquor in litres where its mass is asked for, an altitude where its pressure is; a bare number
+  /// is neither.
+  private static Optional<Figure> crossed(
+      Input input, Named named, String text, ReadingUnits units) {
+    String said = text.strip();
+    if (BARE.matcher(said).matches()) {
+      return Optional.empty();
+    }
+    return Bridge.cross(named, said, units)
+        .filter(crossed -> named.read(crossed.value()) instanceof Typed.Read)
+        .map(
+            crossed ->
+                new Figure.Known(
+                    plain(input, named.number((Typed.Read) named.read(crossed.value()))),
+                    Optional.of(
+                        "%s is %s: %s.".formatted(input.key(), crossed.value(), crossed.how()))));
   }
 
   private static Amount plain(Input input, double value) {

@@ -69,6 +69,7 @@ import gylebook.science.HoseHeat;
 import gylebook.science.Humulinone;
 import gylebook.science.Hydrometer;
 import gylebook.science.KegPressure;
+import gylebook.science.KettleDip;
 import gylebook.science.LatentHeat;
 import gylebook.science.Lauter;
 import gylebook.science.Levels;
@@ -202,6 +203,7 @@ final class Phenomena {
     Humulinone.class,
     Hydrometer.class,
     KegPressure.class,
+    KettleDip.class,
     LatentHeat.class,
     Lauter.class,
     Levels.class,

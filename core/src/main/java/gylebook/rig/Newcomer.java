@@ -22,6 +22,8 @@ import java.util.Optional;
 /// @param pump whether there is a pump
 /// @param hoseM its return hose
 /// @param boreM bore of that hose
+/// @param squeezed whether the bag is pressed when it is out
+/// @param hoist whether a hoist lifts it
 /// @param place where the controller's thermometer sits
 /// @param chiller what cools the wort
 /// @param fermenterL what the fermenter holds to the brim
@@ -36,6 +38,8 @@ public record Newcomer(
     boolean pump,
     double hoseM,
     double boreM,
+    boolean squeezed,
+    boolean hoist,
     Probe.Place place,
     Chiller.Kind chiller,
     double fermenterL,
@@ -72,6 +76,8 @@ public record Newcomer(
         true,
         1.5,
         0.0127,
+        true,
+        false,
         Probe.Place.SUCTION,
         Chiller.Kind.COUNTERFLOW,
         30,
@@ -199,13 +205,13 @@ public record Newcomer(
         assumedPositive(300, 0.3, "pouring and stirring"),
         assumedPositive(120, 0.3, "before the pump starts"),
         assumedPositive(600, 0.2, "dripping"),
-        true,
+        squeezed,
         assumed(0.93, 0.03, "crush and stirring decide; learn it from one gyle"),
         assumedPositive(0.02, 0.5, "what the spoon moves; our judgement"),
         new Parameter(fermenterL, 0, Spread.NORMAL, Origin.MAKERS_PLATE, "", ""),
         assumedPositive(0.9, 0.3, "yeast cake"),
         new Parameter(kegL, 0, Spread.NORMAL, Origin.MAKERS_PLATE, "", ""),
         assumed(0.5, 0.1, "arms over the kettle"),
-        false);
+        hoist);
   }
 }

@@ -186,6 +186,11 @@ final class Lines {
     while (place > 0 && rests.get(place - 1).targetC().inside() > held.targetC().inside()) {
       place--;
     }
+    if (place == 0 && slow) {
+      throw new Unfit(
+          "The first rest is struck with hot liquor, not heated to.",
+          "Say it without how long it heats up: " + EXAMPLES.get("rests") + ".");
+    }
     rests.add(place, new Rest(held.name(), held.targetC(), held.holdSec(), rampSec));
     return Component.with(recipe, "rests", List.copyOf(rests));
   }

@@ -5,7 +5,7 @@ import gylebook.units.AnyUnit;
 import gylebook.units.ReadingUnits;
 import java.util.List;
 
-/// What a newcomer is asked of their rig, as three sentences; two minutes are enough.
+/// What a newcomer is asked of their rig, as a few sentences; two minutes are enough.
 @AnyUnit("shows amounts of every quantity")
 public final class NewcomerWords {
   private NewcomerWords() {}
@@ -23,6 +23,9 @@ public final class NewcomerWords {
             "A pump brings the wort back over the bag: {pump|whether there is a pump}; its hose is"
                 + " {hoseM|length of the hose} long and {boreM|bore of the hose} inside. The"
                 + " thermometer that steers sits {place|where the thermometer sits}.")
+        .say(
+            "I press the bag when it is out: {squeezed|whether the bag is squeezed}; a hoist lifts"
+                + " it: {hoist|whether there is a hoist}.")
         .say(
             "I cool with a chiller of the kind {chiller|kind of chiller}, into a fermenter that"
                 + " holds {fermenterL|what the fermenter holds} to the brim and a keg that holds"

@@ -110,7 +110,7 @@ final class Packets {
     }
     if (!ramps.isEmpty()) {
       draft.say(
-          "Heat " + Grammar.joined(ramps) + "; not said, it goes as fast as the element can.");
+          "Heat " + Grammar.joined(ramps) + "; where nothing is said, as fast as the element can.");
     }
   }
 

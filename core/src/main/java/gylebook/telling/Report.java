@@ -76,7 +76,7 @@ public final class Report {
     wrap(impossible.maybe(), INDENT);
     if (impossible.nearest().isPresent()) {
       lines.add("");
-      lines.add("The nearest that can be brewed:");
+      Nearest.says(impossible, units).ifPresent(says -> wrap(says, 0));
       lines.add("");
       plan(impossible.nearest().get());
     }

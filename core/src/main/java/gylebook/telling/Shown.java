@@ -54,7 +54,10 @@ public final class Shown {
       String symbol = UnitName.of(key).map(UnitName::symbol).orElse("");
       return (String.format(Locale.ROOT, "%.3g", value) + " " + symbol).strip();
     }
-    return units.shown(inside.get().quantity(), inside.get().toInside(value));
+    double held = inside.get().toInside(value);
+    return inside.get().quantity() == Quantity.VOLUME
+        ? Amounts.shownVolume(held, units)
+        : units.shown(inside.get().quantity(), held);
   }
 
   /// An amount, whatever it was typed in; a count stands before what it counts: `2 ×`.

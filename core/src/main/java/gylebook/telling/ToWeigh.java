@@ -73,6 +73,12 @@ public final class ToWeigh {
     return new Shown(units).amount(entered);
   }
 
+  /// On the small scales, whichever scales the recipe names; a kilogram and more is left as it is.
+  private String small(Entered entered) {
+    boolean small = entered.unit().quantity() == Quantity.MASS && entered.inside() < 1;
+    return small ? Amounts.shownSmall(entered, units) : amount(entered);
+  }
+
   private void liquor(Liquor liquor) {
     String cold = units.shown(Quantity.VOLUME, plan.settings().liquorL());
     add(Group.LIQUOR, cold, liquor.name(), "cold, into the kettle");
@@ -83,7 +89,7 @@ public final class ToWeigh {
     for (Liquor.Addition addition : liquor.additions()) {
       String moment =
           addition.into() == Liquor.Into.MASH ? "into the liquor" : "into the kettle, for the boil";
-      add(Group.LIQUOR, amount(addition.amountNumber()), addition.name(), moment);
+      add(Group.LIQUOR, small(addition.amountNumber()), addition.name(), moment);
     }
   }
 
@@ -108,7 +114,7 @@ public final class ToWeigh {
     for (Other other : recipe.others()) {
       Thing thing =
           new Thing(
-              Group.CUPS, amount(other.amountNumber()), other.name(), moment(other.when(), recipe));
+              Group.CUPS, small(other.amountNumber()), other.name(), moment(other.when(), recipe));
       cups.add(new Cup(late(other.when()), thing));
     }
     cups.sort(Comparator.comparingDouble(Cup::lateNumber));
@@ -142,7 +148,7 @@ public final class ToWeigh {
   private void yeast(Yeast yeast) {
     add(
         Group.YEAST,
-        amount(yeast.amountNumber()),
+        small(yeast.amountNumber()),
         yeast.name(),
         "into wort at " + amount(yeast.pitchC()));
   }

@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import gylebook.recipe.Aim;
 import gylebook.recipe.Boil;
 import gylebook.recipe.Elsewhere;
+import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
+import gylebook.recipe.Stand;
 import gylebook.rig.Chiller;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Newcomer;
@@ -57,6 +59,8 @@ class PlannerTest {
             true,
             1.5,
             0.0127,
+            true,
+            false,
             Probe.Place.SUCTION,
             Chiller.Kind.COUNTERFLOW,
             60,
@@ -93,6 +97,68 @@ class PlannerTest {
         .satisfies(guard -> assertThat(guard.caution()).contains("scalds"));
     assertThat(plan.steps().stream().map(Plan.PlannedStep::does))
         .anyMatch(does -> does.startsWith("Full heat, lid on; stay by the kettle"));
+  }
+
+  @Test
+  void theLastStepExpectsWhatTheForecastExpects() {
+    Plan plan = feasible(Demo.copperBitter(), DemoRigs.household());
+    assertThat(plan.steps())
+        .filteredOn(step -> step.key().equals("fermenterL"))
+        .singleElement()
+        .satisfies(
+            step ->
+                assertThat(step.amountNumber())
+                    .isEqualTo(band(plan.forecast(), Outcome.FERMENTER).middle()));
+  }
+
+  @Test
+  void hopsThatStandHotterThanWaterBoilsAreNotCooledFor() {
+    Recipe bitter = Demo.copperBitter();
+    Stand stand = bitter.stands().getFirst();
+    Entered boilC = Entered.of(100, Unit.known(Quantity.TEMPERATURE, "°C"));
+    Recipe hot =
+        new Recipe(
+            bitter.name(),
+            bitter.wanted(),
+            bitter.invented(),
+            bitter.aim(),
+            bitter.grist(),
+            bitter.liquor(),
+            bitter.rests(),
+            bitter.boil(),
+            List.of(new Stand(boilC, stand.holdSec())),
+            bitter.hops(),
+            bitter.others(),
+            bitter.yeast(),
+            bitter.ferment(),
+            bitter.pack(),
+            bitter.notes(),
+            bitter.elsewhere(),
+            bitter.kept());
+    Plan plan = feasible(hot, rig(36, 3000, 1500));
+    assertThat(plan.steps().stream().map(Plan.PlannedStep::does))
+        .contains("Do not cool; it stands at most at")
+        .doesNotContain("Cool and stand at");
+    assertThat(feasible(bitter, DemoRigs.household()).steps().stream().map(Plan.PlannedStep::does))
+        .contains("Cool and stand at");
+  }
+
+  @Test
+  void whatIsAddedByTheGramIsSaidInGramsWhicheverScalesTheRecipeNames() {
+    Recipe bitter = Demo.copperBitter();
+    Liquor.Addition gypsum = bitter.liquor().additions().getFirst();
+    Entered kilograms = Entered.of(0.006, Unit.known(Quantity.MASS, "kg"));
+    Liquor.Addition inKg =
+        new Liquor.Addition(gypsum.name(), gypsum.agent(), kilograms, gypsum.into());
+    Recipe recipe = bitter.withLiquor(bitter.liquor().withAdditions(List.of(inKg)));
+    assertThat(feasible(recipe, DemoRigs.household()).steps())
+        .filteredOn(step -> step.does().contains(gypsum.name()))
+        .singleElement()
+        .satisfies(
+            step -> {
+              assertThat(step.key()).isEqualTo("saltG");
+              assertThat(step.amountNumber()).isCloseTo(6, within(1e-9));
+            });
   }
 
   @Test
@@ -219,7 +285,13 @@ class PlannerTest {
             bitter.elsewhere(),
             bitter.kept());
     Planned planned = plan(recipe, rig(36, 3300, 3600));
-    assertThat(((Planned.Impossible) planned).limit()).isEqualTo("boilsTooCool");
+    Planned.Impossible impossible = (Planned.Impossible) planned;
+    assertThat(impossible.limit()).isEqualTo("boilsTooCool");
+    assertThat(Note.plain(impossible.says())).endsWith(".");
+    // At 3600 m standard weather leaves 64.9 kPa and water boils near 88 C; 2 K below it holds.
+    double nearC =
+        impossible.nearest().orElseThrow().recipe().rests().getFirst().targetC().inside();
+    assertThat(nearC).isBetween(85.0, 86.5);
   }
 
   @Test

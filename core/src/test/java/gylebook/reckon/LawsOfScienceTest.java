@@ -205,6 +205,8 @@ class LawsOfScienceTest {
           "dilution | - water 0..10 | wort=20 extract=14P | extract",
           "dilution-water | - wanted 8..13 | wort=20 extract=14P |",
           "cold-volume | - hot-c 20..100 | hot-l=20 extract=0.12 |",
+          "kettle-level | + volume 0..40 | diameter=0.36 |",
+          "kettle-volume | + dip 0..0.4 | diameter=0.36 |",
           "kettle-growth | + wort 20..100 | read=20 |",
           "relay-period | + delay 5..60 | lag=100 |",
           "relay-amplitude | + delay 5..60 | gain=2 lag=100 |",

@@ -47,6 +47,22 @@ class ReckonerTest {
   }
 
   @Test
+  void liquorMayBeSaidInLitresAndAirByItsAltitude() {
+    Reckoning.Answer litres =
+        answer("strike", Map.of("liquor", "25 L", "malt-kg", "4,5 kg", "mash", "66"));
+    // Water of 20 C weighs 0.9982 kg/L (IAPWS-IF97).
+    Reckoning.Answer kilograms =
+        answer("strike", Map.of("liquor", "24.955 kg", "malt-kg", "4,5 kg", "mash", "66"));
+    assertThat(litres.results().getFirst().value())
+        .isCloseTo(kilograms.results().getFirst().value(), within(1e-3));
+    assertThat(litres.remarks()).anySatisfy(said -> assertThat(said).contains("25 L of water"));
+    assertThat(answer("boiling-point", Map.of("pressure", "1200 m")).results().getFirst().value())
+        .isBetween(95.5, 96.5);
+    assertThat(refusal("strike", Map.of("liquor", "25 m", "malt-kg", "4", "mash", "66")))
+        .contains("'m'", "a mass is wanted");
+  }
+
+  @Test
   void theAnswerIsTheFunctionsOwn() {
     // Region 4 of IAPWS-IF97, table 35: 0.353658941e-2 MPa at 300 K.
     Reckoning.Answer answer = answer("saturation-pressure", Map.of("water", "26.85 C"));

@@ -56,6 +56,8 @@ class FillingTest {
             true,
             1.5,
             0.0127,
+            true,
+            false,
             Probe.Place.SUCTION,
             Chiller.Kind.PLATE,
             27,
@@ -133,6 +135,11 @@ class FillingTest {
         .isCloseTo(37.85411784, org.assertj.core.data.Offset.offset(1e-6));
     assertThat(newcomer.rig().probes().getFirst().place()).isEqualTo(Probe.Place.KETTLE);
     assertThat(newcomer.rig().loop().present()).isFalse();
+    assertThat(newcomer.rig().working().hoist()).isFalse();
+    newcomer = done(Filling.newcomer(newcomer, "hoist", "yes", ReadingUnits.US));
+    newcomer = done(Filling.newcomer(newcomer, "squeezed", "no", ReadingUnits.US));
+    assertThat(newcomer.rig().working().hoist()).isTrue();
+    assertThat(newcomer.rig().working().squeeze()).isFalse();
     assertThat(Filling.newcomer(newcomer, "kettleL", "2 L", ReadingUnits.METRIC))
         .isInstanceOf(Filled.Unclear.class);
   }
@@ -288,6 +295,12 @@ class FillingTest {
     assertThat(step.rests().get(1).holdSec().inside()).isEqualTo(900);
     assertThat(filled(recipe, "rests.add", "72 C, heated over 12 min, for 15 min").rests().get(1))
         .isEqualTo(step.rests().get(1));
+    // A first rest is struck; a time to heat up to it would not be used, so it is not taken.
+    Filled<Recipe> first =
+        Filling.recipe(
+            recipe, "rests.add", "52 C for 15 min, reached in 12 min", ReadingUnits.METRIC);
+    assertThat(((Filled.Unclear<Recipe>) first).what()).contains("struck", "not heated to");
+    assertThat(filled(recipe, "rests.add", "52 C for 15 min").rests()).hasSize(3);
     assertThat(filled(recipe, "boil.lid", "on").boil().lid()).isEqualTo(Boil.Lid.ON);
     assertThat(filled(recipe, "salts.0.remove", "yes").liquor().additions()).hasSize(1);
     assertThat(filled(recipe, "grist.1.remove", "no")).isEqualTo(recipe);

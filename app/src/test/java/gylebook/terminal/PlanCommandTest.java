@@ -187,7 +187,7 @@ class PlanCommandTest {
   }
 
   @Test
-  void anHourToBeDoneByGivesAnHourToBegin() {
+  void anHourToBeDoneByGivesAnHourToBegin() throws IOException {
     Said said = said("demo", "--days", "60", "--done-by", "18:00");
     assertThat(said.out()).contains("To be done by 18:00, begin at 1");
     Said day = said("demo", "--days", "60", "--done-by", "2026-12-05 01:00");

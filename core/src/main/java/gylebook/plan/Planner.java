@@ -131,9 +131,10 @@ public final class Planner {
   private Optional<Plan> cooler() {
     Planner cooler =
         new Planner(Limits.cooled(recipe, rig), rig, days, seed, before, stop, progress);
-    return cooler.planned() instanceof Planned.Feasible(Plan plan)
-        ? Optional.of(plan)
-        : Optional.empty();
+    return switch (cooler.planned()) {
+      case Planned.Feasible feasible -> Optional.of(feasible.plan());
+      case Planned.Impossible impossible -> impossible.nearest();
+    };
   }
 
   /// Aims the middle of the days in place of the day without luck, where that still fits.

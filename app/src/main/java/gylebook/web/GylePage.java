@@ -27,6 +27,12 @@ final class GylePage {
           List.of("why", "Why"),
           List.of("rig", "The rig"));
 
+  private static final String ELSEWHERE =
+      "<a href=\"/instruments\">Instruments</a>"
+          + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
+          + " <a href=\"/rehearsal\">Rehearsal: a brew day for practice</a>"
+          + " <a href=\"/screens\">Other screens</a>";
+
   private GylePage() {}
 
   static String list(Book book, Papers papers) {
@@ -40,11 +46,7 @@ final class GylePage {
       }
     }
     html.append("</ul>").append(practised(practised, papers));
-    html.append(
-        "<p><a href=\"/instruments\">Instruments</a>"
-            + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
-            + " <a href=\"/rehearsal\">Rehearsal: a brew day for practice</a>"
-            + " <a href=\"/screens\">Other screens</a></p>");
+    html.append("<p>").append(ELSEWHERE).append("</p>");
     html.append(bringing(book));
     return Html.page("Gylebook", html.toString());
   }
@@ -92,7 +94,10 @@ final class GylePage {
   }
 
   static String gyle(Book book, Gyle gyle, Papers papers) {
-    StringBuilder html = new StringBuilder("<p class=\"back\"><a href=\"/\">All gyles</a></p>");
+    StringBuilder html =
+        new StringBuilder("<p class=\"back\"><a href=\"/gyles\">All gyles</a> ")
+            .append(ELSEWHERE)
+            .append("</p>");
     html.append("<h1>").append(Html.escaped(gyle.name())).append("</h1>");
     if (gyle.invented()) {
       html.append(

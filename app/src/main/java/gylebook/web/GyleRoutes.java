@@ -38,7 +38,8 @@ final class GyleRoutes {
   }
 
   void register(RoutesConfig routes) {
-    routes.get("/", context -> context.html(GylePage.list(desk.book(), papers)));
+    routes.get("/", this::first);
+    routes.get("/gyles", context -> context.html(GylePage.list(desk.book(), papers)));
     routes.get("/gyles/{gyleId}", this::page);
     routes.get("/gyles/{gyleId}/forecast", this::whole);
     routes.get("/gyles/{gyleId}/plan", this::fixed);
@@ -52,6 +53,16 @@ final class GyleRoutes {
 
   private Optional<Gyle> found(Context context) {
     return Said.gyle(desk, context);
+  }
+
+  /// Who has no gyle yet sees an invented one with its forecast; who has, the list.
+  private void first(Context context) {
+    Book book = desk.book();
+    boolean own =
+        book.gyles().stream().anyMatch(gyle -> !gyle.invented() || gyle.practice().isPresent());
+    Optional<Gyle> shown = own ? Optional.empty() : book.gyles().stream().findFirst();
+    context.html(
+        shown.isPresent() ? GylePage.gyle(book, shown.get(), papers) : GylePage.list(book, papers));
   }
 
   private void page(Context context) {

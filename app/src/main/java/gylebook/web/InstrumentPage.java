@@ -16,7 +16,8 @@ final class InstrumentPage {
   /// The list, and the ways to tie one more.
   static String list(long seq, List<Dial> dials, ReadingUnits units) {
     StringBuilder html =
-        new StringBuilder("<p class=\"back\"><a href=\"/\">All gyles</a></p><h1>Instruments</h1>");
+        new StringBuilder(
+            "<p class=\"back\"><a href=\"/gyles\">All gyles</a></p><h1>Instruments</h1>");
     html.append(
         "<p>Gylebook listens to them and never writes to one: nothing here can switch anything."
             + "</p><p id=\"state\" role=\"status\"></p>");

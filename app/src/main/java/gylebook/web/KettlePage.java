@@ -161,9 +161,20 @@ final class KettlePage {
     return "<p class=\"%s\"><b>%s</b><span>%s, give or take %s</span></p>"
         .formatted(
             role,
-            Html.escaped(shown.value(key, held.mean())),
+            big(shown.value(key, held.mean())),
             says,
             Html.escaped(shown.giveOrTake(key, band(held))));
+  }
+
+  /// The number as large as the screen allows; its unit needs less.
+  private static String big(String amount) {
+    int gap = amount.lastIndexOf(' ');
+    return gap < 0
+        ? Html.escaped(amount)
+        : Html.escaped(amount.substring(0, gap + 1))
+            + "<small>"
+            + Html.escaped(amount.substring(gap + 1))
+            + "</small>";
   }
 
   static Band band(Held held) {

@@ -46,7 +46,7 @@ final class ReckonPage {
   }
 
   static String back() {
-    return "<nav aria-label=\"Reckoner\"><a href=\"/\">All gyles</a>"
+    return "<nav aria-label=\"Reckoner\"><a href=\"/gyles\">All gyles</a>"
         + " <a href=\"/reckon\">Reckoner</a>"
         + " <a href=\"/reckon/all\">Every calculation</a> <a href=\"/science\">The science</a></nav>";
   }

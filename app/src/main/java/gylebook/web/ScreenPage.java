@@ -7,7 +7,7 @@ import java.util.List;
 
 /// Other screens: how one is let in, which are, and how one is turned out.
 final class ScreenPage {
-  private static final String BACK = "<p class=\"back\"><a href=\"/\">All gyles</a></p>";
+  private static final String BACK = "<p class=\"back\"><a href=\"/gyles\">All gyles</a></p>";
 
   /// What is to be known where lines are not encrypted.
   static final String READABLE =

@@ -219,7 +219,7 @@ class OfflineStoryTest extends InBrowser {
     Page page = context.newPage();
     page.navigate(there + "come-in#" + codes.fresh());
     page.locator("button.main").click();
-    assertThat(page.locator(".gyles")).isVisible();
+    assertThat(page.locator("#gyle")).isVisible();
     return held(context, there);
   }
 

@@ -100,7 +100,7 @@ class OtherScreensStoryTest extends InBrowser {
     assertThat(page.locator("[name=code]")).hasValue(code.replace(" ", ""));
     page.locator("[name=name]").fill(name);
     page.locator("button.main").click();
-    assertThat(page.locator(".gyles")).isVisible();
+    assertThat(page.locator("#gyle")).isVisible();
     return page;
   }
 

@@ -126,8 +126,9 @@ class PageStoryTest {
   }
 
   @Test
-  void theListNamesTheInventedGyles() throws IOException, InterruptedException {
-    assertThat(got("/").body())
+  void aNewBookShowsTheDemoAndTheListNamesBoth() throws IOException, InterruptedException {
+    assertThat(got("/").body()).contains("Recipe and rig are invented", "id=\"forecast\"");
+    assertThat(got("/gyles").body())
         .contains("October bitter")
         .contains("Window-sill wheat")
         .contains("invented");
@@ -275,6 +276,7 @@ class PageStoryTest {
     String gyleId = JSON.readTree(kept.body()).get("gyle").asString();
     assertThat(gyleId).isEqualTo("window-sill-wheat");
     assertThat(got("/gyles/" + gyleId).statusCode()).isEqualTo(200);
+    assertThat(got("/").body()).as("who has a gyle sees the list").contains("class=\"gyles\"");
     assertThat(post("/api/recipes/keep?name=w.json&rigOf=bitter", 0, file).body())
         .contains("window-sill-wheat-2");
   }

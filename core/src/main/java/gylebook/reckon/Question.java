@@ -182,7 +182,7 @@ public final class Question {
     }
     Optional<Calculation> plainly = byName();
     spell();
-    List<Candidate> candidates = candidates(plainly);
+    List<Candidate> candidates = spread(candidates(plainly), plainly);
     boolean slight = plainly.isEmpty() && words.stream().allMatch(Vocabulary::slight);
     if (candidates.isEmpty() || (slight && !amounts.isEmpty())) {
       return unknown();
@@ -262,6 +262,31 @@ public final class Question {
         .toList();
   }
 
+  /// Where nothing takes all amounts, a mass in a volume may be meant as a dose: `5 g in 20 L`.
+  private List<Candidate> spread(List<Candidate> plain, Optional<Calculation> plainly) {
+    Optional<Spread> spread = leavesNothing(plain) ? Optional.empty() : Spread.of(amounts);
+    if (spread.isEmpty()) {
+      return plain;
+    }
+    List<Fit.Amounted> typed = List.copyOf(amounts);
+    amounts.clear();
+    amounts.addAll(spread.get().amounts());
+    List<Candidate> dosed = candidates(plainly);
+    if (leavesNothing(dosed)) {
+      remarks.add(spread.get().says());
+      return dosed;
+    }
+    amounts.clear();
+    amounts.addAll(typed);
+    return plain;
+  }
+
+  private static boolean leavesNothing(List<Candidate> candidates) {
+    double most = candidates.stream().mapToDouble(Candidate::words).max().orElse(0);
+    return candidates.stream()
+        .anyMatch(each -> each.fit().left().isEmpty() && each.words() >= NEAR * most);
+  }
+
   private Candidate fitted(Calculation calculation, double words) {
     Fit fit = new Fit(calculation, amounts, given.keySet(), units);
     long named = fit.missing().stream().filter(input -> given.containsKey(input.key())).count();
@@ -302,11 +327,11 @@ public final class Question {
     }
     if (!fit.left().isEmpty()) {
       Fit.Amounted left = fit.left().getFirst();
-      String sentence = fit.tooHigh(left).orElseGet(() -> homeless(calculation, left));
+      String sentence = fit.tooHigh(left).orElseGet(() -> Wants.homeless(calculation, left));
       return new Asked.Unclear(sentence, near(chosen, others));
     }
     unused.forEach(word -> remarks.add("'" + word + "' was not used."));
-    return new Asked.Meant(calculation, taken, remarks, others, missing(calculation, taken));
+    return new Asked.Meant(calculation, taken, remarks, others, Wants.missing(calculation, taken));
   }
 
   /// Inputs given by their names, as `malt=4.4 kg`.
@@ -362,35 +387,5 @@ public final class Question {
     List<Calculation> near = new ArrayList<>(List.of(chosen.calculation()));
     near.addAll(others);
     return near;
-  }
-
-  private static String homeless(Calculation calculation, Fit.Amounted left) {
-    String asks =
-        calculation.inputs().stream().map(Question::withUnit).collect(Collectors.joining(", "));
-    return asks.isEmpty()
-        ? calculation.name() + " asks for nothing; it has no place for '" + left.text() + "'."
-        : calculation.name() + " has no place for '" + left.text() + "'; it asks for " + asks + ".";
-  }
-
-  private static String missing(Calculation calculation, List<Taken> taken) {
-    List<String> missing =
-        calculation.inputs().stream()
-            .filter(input -> input.usual().isEmpty())
-            .filter(input -> taken.stream().noneMatch(each -> each.input().equals(input)))
-            .map(Question::withUnit)
-            .toList();
-    if (missing.isEmpty()) {
-      return "";
-    }
-    String last = missing.getLast();
-    String before = String.join(", ", missing.subList(0, missing.size() - 1));
-    return calculation.name()
-        + " still needs "
-        + (before.isEmpty() ? last : before + " and " + last)
-        + ".";
-  }
-
-  private static String withUnit(Input input) {
-    return input.unit().isEmpty() ? input.key() : input.key() + " (" + input.unit() + ")";
   }
 }

@@ -51,6 +51,7 @@ public final class Boil {
     Require.within("water boiled off in kg", waterKg, 0, startKg * (1 - startFrac) * 0.999);
     double leftKg = startKg - waterKg;
     double leftFrac = startKg * startFrac / leftKg;
+    Require.within("strength after the boil in P", 100 * leftFrac, 0, 60);
     double leftL = leftKg / WortDensity.wortKgPerL(leftFrac, 20);
     double p = leftFrac * 100;
     return new Boiled(p, leftL);

@@ -18,8 +18,10 @@ import gylebook.simulate.Settings;
 import gylebook.simulate.Sight;
 import gylebook.simulate.Twins;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -126,19 +128,38 @@ class LiveGuardsTest {
     return broken(rig, rig.bag(), rig.loop(), chiller);
   }
 
+  /// Where flow, level and chiller are measured, a guard speaks when one lies beyond what was held
+  /// possible 19 times in 20. So on a drawn rig with a really tight bed or a really poor chiller it
+  /// speaks, on some of 20 days; anything else is never said, and without such meters nothing is.
   @Test
   void onOrdinaryDaysNothingIsSaidButThatItWillBoil() {
+    Map<Long, List<LiveGuard.Kind>> spoken = new TreeMap<>();
     for (long seed = 1; seed <= SEEDS; seed++) {
-      quiet(new WatchedDay(household(), seed, measuring()).upTo("cast"));
-      quiet(new WatchedDay(flat(), seed, WatchedDay.NONE).upTo("cast"));
+      List<LiveGuard.Kind> said = said(new WatchedDay(household(), seed, measuring()).upTo("cast"));
+      if (!said.isEmpty()) {
+        spoken.put(seed, said);
+      }
+      assertThat(said(new WatchedDay(flat(), seed, WatchedDay.NONE).upTo("cast"))).isEmpty();
     }
-    System.out.printf("guards on ordinary days: quiet on %d, seeds 1 to %d%n", 2 * SEEDS, SEEDS);
+    System.out.printf(
+        "guards on ordinary days, seeds 1 to %d: quiet on %d of %d with meters, on all without; said: %s%n",
+        SEEDS, SEEDS - spoken.size(), SEEDS, spoken);
+    assertThat(spoken).hasSizeLessThanOrEqualTo((int) (SEEDS / 5));
+    assertThat(spoken.values())
+        .allSatisfy(
+            said ->
+                assertThat(said)
+                    .isSubsetOf(
+                        LiveGuard.Kind.STUCK_BED,
+                        LiveGuard.Kind.SCORCHING,
+                        LiveGuard.Kind.CHILLER_WARM));
   }
 
-  private static void quiet(WatchedDay day) {
-    assertThat(day.said)
-        .filteredOn(each -> each.guard().kind() != LiveGuard.Kind.BOIL_OVER)
-        .isEmpty();
+  private static List<LiveGuard.Kind> said(WatchedDay day) {
+    return day.said.stream()
+        .map(each -> each.guard().kind())
+        .filter(kind -> kind != LiveGuard.Kind.BOIL_OVER)
+        .toList();
   }
 
   /// Flow, level and chiller are measured, and are what the rig gives.

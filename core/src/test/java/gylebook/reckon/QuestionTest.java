@@ -288,6 +288,20 @@ class QuestionTest {
   }
 
   @Test
+  void aMassInAVolumeIsADoseWhereADoseIsAskedFor() {
+    assertThat(meant("dry hop 100 g 20 L").taken())
+        .extracting(Taken::value)
+        .containsExactly("5 g/L");
+    assertThat(meant("dry hop 100 g 20 L").remarks())
+        .containsExactly("'100 g' in '20 L' was taken for 5 g/L.");
+    // Calcium is 40.078 of the 172.17 of gypsum (standard atomic weights): 250 mg/L bring 58.2.
+    assertThat(number("gypsum 5 g in 20 L")).isCloseTo(58.2, within(0.05));
+    assertThat(sentence("gypsum 20 L 5 g")).contains("has no place for");
+    // Where mass and volume have places of their own they stay apart.
+    assertThat(meant("ibu 30 g 5.5 % 20 L 60 min").remarks()).isEmpty();
+  }
+
+  @Test
   void lettersAloneAskNothing() {
     assertThat(sentence("150 F in C")).startsWith("That is an amount without a question");
     assertThat(meant("convert 20 EBC to SRM").calculation().name()).isEqualTo("srm-from-ebc");

@@ -346,4 +346,17 @@ class WorkedByHandTest {
     assertThat(other.ethanolGPerL()).isCloseTo(36.5226143, within(1e-5));
     assertThat(other.esterPpm()).isCloseTo(0.188002707, within(1e-6));
   }
+
+  /// A kettle 36 cm across has a floor of pi 0.36^2/4 = 0.1017876 m2: 25 L stand 24.561 cm high,
+  /// and 30 cm are 30.536 L.
+  @Test
+  void aDipStickIsReadBothWays() {
+    assertThat(KettleDip.levelM(25, 0.36)).isCloseTo(0.24561, within(1e-5));
+    assertThat(KettleDip.volumeL(0.3, 0.36)).isCloseTo(30.536, within(1e-3));
+    assertThat(KettleDip.levelM(0, 0.36)).isZero();
+    assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.levelM(-1, 0.36));
+    assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.volumeL(-0.1, 0.36));
+    assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.volumeL(0.1, 0.01));
+    assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.levelM(1, 6));
+  }
 }

@@ -95,9 +95,7 @@ final class GylePage {
 
   static String gyle(Book book, Gyle gyle, Papers papers) {
     StringBuilder html =
-        new StringBuilder("<p class=\"back\"><a href=\"/gyles\">All gyles</a> ")
-            .append(ELSEWHERE)
-            .append("</p>");
+        new StringBuilder("<p class=\"back\"><a href=\"/gyles\">All gyles</a></p>");
     html.append("<h1>").append(Html.escaped(gyle.name())).append("</h1>");
     if (gyle.invented()) {
       html.append(
@@ -126,7 +124,10 @@ final class GylePage {
         .append(describing(book.units()))
         .append("</div>")
         .append(carrying(gyle))
-        .append(reading(book.units()));
+        .append(reading(book.units()))
+        .append("<p>")
+        .append(ELSEWHERE)
+        .append("</p>");
     return Html.page(gyle.name(), html.toString());
   }
 

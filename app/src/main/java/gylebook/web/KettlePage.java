@@ -83,8 +83,11 @@ final class KettlePage {
   /// @param beside what a rehearsal adds behind the hands
   String during(Followed day, String beside) {
     StringBuilder html = new StringBuilder();
-    html.append(top(day)).append(new LivePlates(shown, began).html(day));
-    html.append(numbers(day)).append(next(day)).append(due(day)).append(hands(day));
+    String plates = new LivePlates(shown, began).html(day);
+    boolean calm = day.guards().isEmpty();
+    // What is wrong comes before everything; that nothing is does not push a number off a phone.
+    html.append(top(day)).append(calm ? "" : plates).append(numbers(day));
+    html.append(calm ? plates : "").append(next(day)).append(due(day)).append(hands(day));
     html.append(safe()).append(beside).append(holder());
     html.append(new Checklists(shown, follower.plan()).of(day)).append(reach(day));
     html.append(
@@ -171,9 +174,9 @@ final class KettlePage {
     int gap = amount.lastIndexOf(' ');
     return gap < 0
         ? Html.escaped(amount)
-        : Html.escaped(amount.substring(0, gap + 1))
+        : Html.escaped(amount.substring(0, gap))
             + "<small>"
-            + Html.escaped(amount.substring(gap + 1))
+            + Html.escaped(amount.substring(gap))
             + "</small>";
   }
 

@@ -244,6 +244,6 @@ final class GyleRoutes {
 
   static void notThere(Context context) {
     context.status(HttpStatus.NOT_FOUND);
-    context.result("There is no gyle of that name. The list of gyles is at /.");
+    context.result("There is no gyle of that name. The list of gyles is at /gyles.");
   }
 }

@@ -93,7 +93,7 @@ public final class PageServer {
     server.addBean(new NetworkConnectionLimit(MOST_LINES, server));
   }
 
-  /// Has the classes of the server ready, a fifth of a start, while somebody else opens the book.
+  /// Has the classes of the server ready while somebody else opens the book.
   public static void loadAhead() {
     Javalin.create();
     new Server();

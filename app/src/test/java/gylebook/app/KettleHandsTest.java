@@ -84,11 +84,6 @@ class KettleHandsTest extends InBrowser {
     clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
   }
 
-  private static void over(Locator button) {
-    // Waits until it stands still, and looks again if it was drawn anew meanwhile.
-    button.hover();
-  }
-
   /// 16 minutes of arc at 2 m are 9.3 mm (FAA human-factors web training, text size: avoid less). A
   /// phone has about 153 and a tablet about 132 of a page's pixels to an inch (from memory).
   @Test
@@ -155,7 +150,8 @@ class KettleHandsTest extends InBrowser {
       Page page = kettle(phone);
       Locator main = page.locator(".reach-me .main");
       assertThat(main).containsText("strike reached");
-      over(main);
+      // Waits until it stands still, and looks again if it was drawn anew meanwhile.
+      main.hover();
       page.mouse().down();
       // Somebody else notes the same point and one thing more, so the button would be another.
       page.waitForResponse(
@@ -186,7 +182,7 @@ class KettleHandsTest extends InBrowser {
               + " if (main.textContent.includes('malt in') && window.taps++ === 0)"
               + " setTimeout(() => { window.met = main.textContent; main.click(); }, 100); })"
               + ".observe(document.getElementById('kettle'), { childList: true }); }");
-      over(main);
+      main.hover();
       page.mouse().down();
       page.mouse().up();
       assertThat(main).containsText("malt in");

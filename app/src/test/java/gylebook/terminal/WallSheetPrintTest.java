@@ -57,12 +57,25 @@ class WallSheetPrintTest extends InBrowser {
     "wheat,us,Letter"
   })
   void takesAtMostTwoSidesOfPaperAndFetchesNothing(String beer, String set, String paper) {
+    takesTwoSides(sheet(beer, set), paper);
+  }
+
+  /// A household without the first font of the list prints with a wider one.
+  @ParameterizedTest
+  @CsvSource({"bitter,metric,A4", "bitter,us,Letter", "wheat,us,Letter"})
+  void staysOnTwoSidesInAWiderFont(String beer, String set, String paper) {
+    String narrow = "\"Liberation Sans\", Arial, Helvetica";
+    assertThat(sheet(beer, set)).contains(narrow);
+    takesTwoSides(sheet(beer, set).replace(narrow, "\"DejaVu Sans\""), paper);
+  }
+
+  private static void takesTwoSides(String sheet, String paper) {
     List<String> fetched = new ArrayList<>();
     try (BrowserContext context =
         browser.with(new NewContextOptions().setJavaScriptEnabled(false))) {
       Page page = context.newPage();
       page.onRequest(request -> fetched.add(request.url()));
-      page.setContent(sheet(beer, set));
+      page.setContent(sheet);
       byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(paper));
       String text = new String(pdf, StandardCharsets.ISO_8859_1);
       assertThat(PAPER_SIDE.matcher(text).results().count()).isBetween(1L, 2L);

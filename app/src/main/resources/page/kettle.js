@@ -220,9 +220,9 @@ function refocus(focused) {
   same?.focus({ preventScroll: true });
 }
 
-/** What stands in the forms and was not sent yet. */
+/** What stands in the forms. */
 function entries() {
-  return [...kettle.querySelectorAll("form.entry:not([data-sent])")].map((form) => ({
+  return [...kettle.querySelectorAll("form.entry")].map((form) => ({
     form,
     problem: form.querySelector(".problem").textContent,
     fields: [...form.elements].filter((field) => field.name).map((field) => [field.name, field.value]),
@@ -575,7 +575,7 @@ document.addEventListener("click", async (event) => {
   }
 });
 
-document.addEventListener("submit", async (event) => {
+document.addEventListener("submit", (event) => {
   const form = event.target.closest("form.entry");
   if (!form) return;
   event.preventDefault();
@@ -589,17 +589,18 @@ document.addEventListener("submit", async (event) => {
   }
   const kept = form.elements.namedItem("value").value;
   let refused = false;
-  form.dataset.sent = "yes";
   document.activeElement?.blur();
-  await note({ ...fields, at, do: form.dataset.do, what: form.dataset.what }, (words) => {
+  note({ ...fields, at, do: form.dataset.do, what: form.dataset.what }, (words) => {
     refused = true;
     const there = same(form);
     there.querySelector(".problem").textContent = words;
-    there.elements.namedItem("value").value = kept;
+    const field = there.elements.namedItem("value");
+    // Who has typed the next value already keeps that; the words say which one was not taken.
+    if (!field.value) field.value = kept;
   });
-  // A note that waits on this device is noted; only what makes no sense stays to be mended.
-  if (!refused && form.isConnected) form.reset();
-  delete form.dataset.sent;
+  // A note that is kept on this device is noted, so the field is free for the next at once: cleared
+  // only when the book has answered, it would take away what was typed meanwhile.
+  if (!refused) form.reset();
 });
 
 document.addEventListener("focusout", () => {

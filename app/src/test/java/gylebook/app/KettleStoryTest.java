@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.RequestOptions;
 import gylebook.brewday.Command;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -168,6 +170,27 @@ class KettleStoryTest extends InBrowser {
       assertThat(page.locator("#strip")).isHidden();
       assertThat(happened().skip(1).map(KettleStoryTest::asRead))
           .containsExactly("24,9 L", "25 L", "25,1 L");
+    }
+  }
+
+  @Test
+  void whatIsTypedWhileTheNoteBeforeIsOnItsWayStays() {
+    clerk.note("bitter", new Command.StartDay(), "began", Optional.empty());
+    try (BrowserContext phone = sized(360, 740)) {
+      Page page = kettle(phone);
+      List<Route> held = new ArrayList<>();
+      page.route("**/day", held::add);
+      Locator form = page.locator("form[data-what='dip-stick']");
+      form.locator("[name=value]").fill("24,9");
+      form.locator("button").click();
+      form.locator("[name=value]").fill("25,1");
+      page.waitForCondition(() -> !held.isEmpty());
+
+      held.getFirst().resume();
+      assertThat(page.locator("#strip")).isHidden();
+      assertThat(page.locator("#state")).hasText("Noted.");
+      assertThat(form.locator("[name=value]")).hasValue("25,1");
+      assertThat(happened().skip(1).map(KettleStoryTest::asRead)).containsExactly("24,9 L");
     }
   }
 

@@ -58,7 +58,8 @@ final class Phrases {
       pitch lager, pitch ale, lager yeast, ale yeast, yeast for: cells-to-pitch-by-habit
       fermentation take, how long does fermentation: ferment-time
       stuck, stuck fermentation, fermentation stuck, fermentation done: ferment-state
-      fermentation warming, fermentation warms: fermentation-rise
+      fermentation warming, fermentation warms: fermentation-rise fermentation-above-room
+      warmer than the room, ferment above room: fermentation-above-room
       oxygen demand, oxygen need: oxygen-demand
       co2 in water, carbon dioxide in water: carbon-dioxide-in-water carbon-dioxide-henry
       co2 in beer, co2 solubility, carbon dioxide in beer: carbon-dioxide-in-beer
@@ -85,6 +86,8 @@ final class Phrases {
       uncertainty, uncertainty of thermometer: doubt-from-limits doubt-combined
       kalman: belief-after-reading
       crps: score-of-normal-forecast
+      skill, forecast skill: skill-of-forecast
+      coverage, ranges held: ranges-held
       scorch, scorching: surface-load sheath-superheat
       film, film coefficient, heat transfer in tube: tube-film
       wort boiling point, wort boils: wort-boiling-point
@@ -122,7 +125,10 @@ final class Phrases {
       dry yeast, dried yeast, yeast packet: dried-yeast dried-yeast-for-wort
       starter: starter-cells starter-in-steps
       two starters, stepped starter, starter steps: starter-in-steps
-      viability, yeast age, old yeast: yeast-viability-stored
+      viability, yeast age, old yeast: yeast-viability-stored yeast-viability-packaged
+      yeast pack, liquid yeast: yeast-viability-packaged
+      old packet, dried yeast age: yeast-viability-dried
+      rehydrate, rehydration, sprinkle yeast: dried-yeast-alive
       residual alkalinity, ra: residual-alkalinity residual-alkalinity-from-equivalents
       mash ph, ph of mash: mash-ph
       mash acid, acid for mash: mash-acid
@@ -151,13 +157,14 @@ final class Phrases {
       first wort, first runnings: first-wort conversion
       mash volume, mash fit, room for mash: mash-volume
       grist volume, bulk volume, dry grist: grist-volume
-      oxygen, aerate: oxygen-in-wort oxygen-in-water
+      oxygen, aerate: oxygen-in-wort oxygen-in-water oxygen-in-wort-disputed
       shrink, shrinkage, cooling shrinkage, cold volume: cold-volume shrinkage
       hot volume: hot-volume
       altitude, air pressure, pressure at: air-pressure altitude
       co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
       salt, salts, ions: salt-ions
-      diacetyl, diacetyl rest, vdk: diacetyl-rest diacetyl-after-rest
+      diacetyl, diacetyl rest, vdk: diacetyl-rest diacetyl-after-rest diacetyl-in-ferment
+      forced test, forced diacetyl test, diacetyl while fermenting: diacetyl-in-ferment
       dms, dimethyl sulfide, dimethyl sulphide: \
       dimethyl-sulfide-after-boil dimethyl-sulfide-after-stand
       dms with lid, dms after stand, dms in whirlpool: dimethyl-sulfide-after-stand

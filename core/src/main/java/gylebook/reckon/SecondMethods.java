@@ -22,6 +22,12 @@ public final class SecondMethods {
       | alcohol-shortcut-moving.by-mass | alcohol-shortcut.by-mass
       real extract | alcohol.real-extract | alcohol-regression.real-extract \
       | alcohol-shortcut.real-extract
+      oxygen in wort | oxygen-in-wort.wort | oxygen-in-wort-disputed.least \
+      | oxygen-in-wort-disputed.most
+      cells of a starter | starter-cells.grown | starter-cells-by-mass.by-mass
+      living share of stored yeast | yeast-viability-stored.stored \
+      | yeast-viability-packaged.packaged
+      time to a burn | seconds-to-burn.burn | seconds-to-third-degree-burn.third-degree
       bitterness | bitterness-of-addition.tinseth boiled held \
       | iso-alpha-of-addition.iso-alpha held boiled
       carbonation pressure | carbonation-pressure.gauge | carbonation-pressure-german.gauge \

@@ -14,6 +14,8 @@ public final class Balling {
   static final double GAS_PER_EXTRACT_RATIO = GAS_PER_ALCOHOL_RATIO / EXTRACT_PER_ALCOHOL_RATIO;
 
   static final double ALCOHOL_PER_EXTRACT_RATIO = 1 / EXTRACT_PER_ALCOHOL_RATIO;
+
+  static final double YEAST_PER_EXTRACT_RATIO = YEAST_PER_ALCOHOL_RATIO / EXTRACT_PER_ALCOHOL_RATIO;
   private static final double PERCENT_NUMBER = 100;
 
   private Balling() {}

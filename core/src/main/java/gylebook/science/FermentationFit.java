@@ -2,7 +2,9 @@ package gylebook.science;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -32,6 +34,11 @@ public final class FermentationFit {
   private static final double STEP_NUMBER = 1e-6;
   private static final int ROUNDS = 1000;
 
+  /// Doubts beyond which a reading does not belong to the curve.
+  private static final double GATE_NUMBER = 3;
+
+  private static final int LEAST_TO_JUDGE = 2;
+
   private FermentationFit() {}
 
   /// One fermentation's curve.
@@ -43,6 +50,9 @@ public final class FermentationFit {
   /// @param midpointNumber thermal time of the middle
   /// @param skewNumber how lopsided it is
   /// @param startPlato where it began, by the readings
+  /// @param farOff a reading lies more than three of its doubts beside the curve: read it again
+  /// @param slow the last two readings both lie more than three doubts above what the earlier ones
+  ///   let expect: look at warmth, pitch and oxygen
   public record Fitted(
       double attenuationFrac,
       double attenuationDoubtFrac,
@@ -50,7 +60,9 @@ public final class FermentationFit {
       double ratePerHr,
       double midpointNumber,
       double skewNumber,
-      double startPlato) {}
+      double startPlato,
+      boolean farOff,
+      boolean slow) {}
 
   /// One reading of the apparent extract.
   ///
@@ -119,16 +131,7 @@ public final class FermentationFit {
       Require.within("reading in P", reading.extractPlato(), -10, 45);
     }
     Start start = new Start(originalPlato, originalDoubtPlato);
-    LeastSquaresOptimizer.Optimum best =
-        new LevenbergMarquardtOptimizer()
-            .optimize(
-                new LeastSquaresBuilder()
-                    .start(Arrays.copyOf(PRIORS, PRIORS.length + 1))
-                    .target(new double[readings.size() + PRIORS.length + 1])
-                    .model(at -> model(at, start, readings, doubtPlato))
-                    .maxEvaluations(ROUNDS)
-                    .maxIterations(ROUNDS)
-                    .build());
+    LeastSquaresOptimizer.Optimum best = best(start, readings, doubtPlato);
     RealVector at = best.getPoint();
     double end = at.getEntry(0);
     double startPlato = start.startPlato(at);
@@ -139,7 +142,49 @@ public final class FermentationFit {
         Math.exp(at.getEntry(1)),
         Math.exp(at.getEntry(2)),
         Math.exp(at.getEntry(3)),
-        startPlato);
+        startPlato,
+        farOff(misses(at, start, readings, doubtPlato), readings.size()),
+        slow(start, readings, doubtPlato));
+  }
+
+  private static LeastSquaresOptimizer.Optimum best(
+      Start start, List<Reading> readings, double doubtPlato) {
+    return new LevenbergMarquardtOptimizer()
+        .optimize(
+            new LeastSquaresBuilder()
+                .start(Arrays.copyOf(PRIORS, PRIORS.length + 1))
+                .target(new double[readings.size() + PRIORS.length + 1])
+                .model(at -> model(at, start, readings, doubtPlato))
+                .maxEvaluations(ROUNDS)
+                .maxIterations(ROUNDS)
+                .build());
+  }
+
+  private static boolean farOff(RealVector misses, int readingsCount) {
+    return IntStream.range(0, readingsCount)
+        .anyMatch(i -> Math.abs(misses.getEntry(i)) > GATE_NUMBER);
+  }
+
+  /// Whether the last two readings lie high against the curve of those before them. Both doubts
+  /// count, the readings' and the curve's: two readings hardly tell yet where a third will be.
+  private static boolean slow(Start start, List<Reading> readings, double doubtPlato) {
+    if (readings.size() < LEAST_TO_JUDGE + 2) {
+      return false;
+    }
+    List<Reading> inTime =
+        readings.stream().sorted(Comparator.comparingDouble(Reading::clockHr)).toList();
+    List<Reading> before = inTime.subList(0, inTime.size() - 2);
+    List<Reading> last = inTime.subList(inTime.size() - 2, inTime.size());
+    LeastSquaresOptimizer.Optimum best = best(start, before, doubtPlato);
+    Pair<RealVector, RealMatrix> ahead = model(best.getPoint(), start, last, doubtPlato);
+    RealMatrix spread = best.getCovariances(1e-12);
+    return IntStream.range(0, 2)
+        .allMatch(
+            i -> {
+              RealVector slope = ahead.getSecond().getRowVector(i);
+              double doubt = Math.sqrt(1 + slope.dotProduct(spread.operate(slope)));
+              return ahead.getFirst().getEntry(i) > GATE_NUMBER * doubt;
+            });
   }
 
   /// The original extract as gauged, and its doubt; the last parameter counts it in doubts.

@@ -84,4 +84,22 @@ public final class FermentationHeat {
     double all = heatJ(wortKg, apparentDropPlato * realPerApparentRatio, HEAT_J_PER_KG);
     return all * Require.notBelow0("rate per h", ratePerHr) * steepest / SEC_PER_HR;
   }
+
+  /// How much warmer than its room a ferment stands, at a heating power that lasts.
+  ///
+  /// `dT = W/UA`
+  ///
+  /// - Valid: hours of one power, as at the peak; a fermenter of 20 L in still air loses about 2
+  ///   W/K. The room's thermometer is not the beer's.
+  /// - Source: a balance; the 2 W/K are from memory.
+  @Reckoned(
+      name = "fermentation-above-room",
+      says = "How much warmer than its room a ferment stands at its most vigorous.",
+      equation = "dT = W/UA",
+      range = "hours of one power; 2 W/K for 20 L in still air, a guess to be measured")
+  @Source(key = "energy-balance", trust = Trust.COMPUTED)
+  public static double aboveRoomK(double powerW, @Usually(2) double lossWPerK) {
+    return Require.notBelow0("heating power in W", powerW)
+        / Require.within("loss in W/K", lossWPerK, 0.01, 1e6);
+  }
 }

@@ -27,7 +27,7 @@ public final class FermentationState {
 
   /// The state of a fermentation from two readings.
   ///
-  /// `w = (P2 - P_end)/(P0 - P_end)`, expected rate `B w (1 - w) (P0 - P_end)` at the mean of w
+  /// `w = (P - P_end)/(P0 - P_end)`; expected of w1 after a time t: `1/(1 + (1/w1 - 1) e^(B t))`
   ///
   /// - Valid: 8 to 26 C at one temperature between the readings, after the start (w below 0.9). The
   ///   limits (0.02 left and steady over 48 h; a tenth of the rate with 0.15 left) are this
@@ -39,7 +39,7 @@ public final class FermentationState {
   @Reckoned(
       name = "ferment-state",
       says = "Whether a fermentation goes on, is over or is stuck, by two readings.",
-      equation = "w = (P2 - Pend)/(P0 - Pend); rate against B w (1 - w)(P0 - Pend)",
+      equation = "w = (P - Pend)/(P0 - Pend); fall against w1 - 1/(1 + (1/w1 - 1) e^(B t))",
       range = "8 to 26 C, w below 0.9; never package by it: diacetyl test, two steady readings")
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
   @Source(key = "practice", at = "limits of steady, done and stuck", trust = Trust.PRACTICE)
@@ -62,17 +62,27 @@ public final class FermentationState {
     Require.above0("hours between the readings", betweenHr);
     double left = Math.max(0, (laterPlato - endPlato) / fermentable);
     double before = Math.max(0, (earlierPlato - endPlato) / fermentable);
-    double mean = Math.clamp((left + before) / 2, 0.001, 0.999);
-    double rate =
-        FermentationCurve.ratePerHr(
-            fermentC, FermentationCurve.RATE_PER_HR, FermentationCurve.Q10_FACTOR);
-    double expected = rate * mean * (1 - mean) * fermentable;
-    double ratio = (earlierPlato - laterPlato) / betweenHr / expected;
+    double ratio =
+        (earlierPlato - laterPlato) / expectedPlato(before, fermentable, betweenHr, fermentC);
     double moved =
         Math.abs(ExtractScale.sgFromPlato(earlierPlato) - ExtractScale.sgFromPlato(laterPlato));
     // A spindle is read to 0.001: the rounding of a conversion must not decide.
     boolean steady = betweenHr >= STEADY_HR && moved <= STEADY_SG + 1e-6;
     boolean stuck = left > STUCK_LEFT_FRAC && ratio < STUCK_RATE_RATIO;
     return new State(left, ratio, steady, steady && left < DONE_FRAC, stuck);
+  }
+
+  /// The fall that the logistic expects from an earlier share on. In closed form: over two days the
+  /// pace changes too much to be taken at one moment.
+  private static double expectedPlato(
+      double beforeFrac, double fermentablePlato, double betweenHr, double fermentC) {
+    double rate =
+        FermentationCurve.ratePerHr(
+            fermentC, FermentationCurve.RATE_PER_HR, FermentationCurve.Q10_FACTOR);
+    double before = Math.clamp(beforeFrac, 0.001, 0.999);
+    double grown = Math.expm1(Math.min(700, rate * betweenHr));
+    // w1 - w2, written so that a short time keeps its digits.
+    double fallen = before * (1 - before) * grown / (1 + (1 - before) * grown);
+    return fermentablePlato * fallen;
   }
 }

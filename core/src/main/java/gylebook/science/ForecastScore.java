@@ -1,10 +1,13 @@
 package gylebook.science;
 
+import org.hipparchus.distribution.discrete.BinomialDistribution;
 import org.hipparchus.special.Erf;
 
 /// How good a forecast with a doubt was, once one knows. Lower is better; the score has the unit of
 /// what was forecast, and for a forecast without doubt it is the plain error.
 public final class ForecastScore {
+  private static final double SELDOM_FRAC = 0.025;
+
   private ForecastScore() {}
 
   /// Continuous ranked probability score of a normal forecast.
@@ -108,6 +111,62 @@ public final class ForecastScore {
   public static double placeFrac(double meanNumber, double spreadNumber, double seenNumber) {
     Require.above0("spread", spreadNumber);
     return belowFrac(finiteNumber("seen less mean", seenNumber - meanNumber) / spreadNumber);
+  }
+
+  /// How much better a forecast did than a plainer one.
+  ///
+  /// `1 - score/plain`
+  ///
+  /// - Valid: scores of the same things in the same unit; 1 is perfect, 0 no better, below 0 worse.
+  ///   Refused where the plainer one was perfect.
+  /// - Source: a definition.
+  ///
+  /// @param scoreNumber mean score of the forecasts
+  /// @param plainNumber mean score of the plainer ones: the last gyle's number, or the prior
+  @Reckoned(
+      name = "skill-of-forecast",
+      says = "How much better forecasts did than plainer ones, by their mean scores.",
+      equation = "1 - score/plain",
+      range = "scores of the same things; 1 perfect, 0 no better, below 0 worse")
+  @Source(key = "gneiting2007", at = "skill", trust = Trust.SECOND_HAND)
+  public static double skillRatio(double scoreNumber, double plainNumber) {
+    Require.notBelow0("score", scoreNumber);
+    Require.within("plainer score", plainNumber, 1e-9, Double.MAX_VALUE);
+    return 1 - scoreNumber / plainNumber;
+  }
+
+  /// Whether so many held ranges are what honest ones hold.
+  ///
+  /// @param heldFrac share that held
+  /// @param fewerFrac chance that honest ranges hold so few or fewer
+  /// @param moreFrac chance that honest ranges hold so many or more
+  /// @param honest neither chance is below 2.5 %
+  public record Held(double heldFrac, double fewerFrac, double moreFrac, boolean honest) {}
+
+  /// How many forecast ranges held, and whether that many is like honest ranges.
+  ///
+  /// `P(X <= k)` and `P(X >= k)` of a binomial of n and the share claimed
+  ///
+  /// - Valid: ranges that hold or miss independently of each other: one of each gyle, not ten of
+  ///   one. Few of them tell little. Refused where more held than there were.
+  /// - Source: the binomial distribution.
+  ///
+  /// @param claimedFrac share that the ranges were said to hold
+  @Reckoned(
+      name = "ranges-held",
+      says = "Whether as many forecast ranges held as honest ones would.",
+      equation = "P(X <= k), P(X >= k), X binomial of n and the share claimed",
+      range = "independent ranges, one of each gyle; below 2.5 % the claim was not honest")
+  @Source(key = "gneiting2007", at = "coverage", trust = Trust.SECOND_HAND)
+  public static Held held(int heldCount, int rangesCount, @Usually(0.9) double claimedFrac) {
+    Require.within("number of ranges", rangesCount, 1, 1_000_000);
+    Require.within("ranges that held", heldCount, 0, rangesCount);
+    Require.within("share claimed", claimedFrac, 0, 1);
+    BinomialDistribution honest = new BinomialDistribution(rangesCount, claimedFrac);
+    double fewer = honest.cumulativeProbability(heldCount);
+    double more = 1 - (heldCount == 0 ? 0 : honest.cumulativeProbability(heldCount - 1));
+    return new Held(
+        (double) heldCount / rangesCount, fewer, more, fewer >= SELDOM_FRAC && more >= SELDOM_FRAC);
   }
 
   /// How uneven a histogram of ranks is; compare it with a chi-square of one bin less.

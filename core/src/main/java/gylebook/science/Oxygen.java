@@ -13,6 +13,9 @@ public final class Oxygen {
 
   private static final double SEA_LEVEL_KPA = 101.325;
   private static final double ZERO_KELVIN = 273.15;
+  private static final double WEAK_PER_PLATO = 0.0105;
+  private static final double MIDDLE_PER_PLATO = 0.016;
+  private static final double STRONG_PER_PLATO = 0.0205;
 
   private Oxygen() {}
 
@@ -59,12 +62,46 @@ public final class Oxygen {
       double liquidC,
       double originalPlato,
       @Usually(101.325) double airKpa,
-      @Span(least = 0.0105, most = 0.0205, beyond = "sources give 0.0105 to 0.0205 a degree Plato")
-          @Usually(0.016)
+      @Span(
+              least = WEAK_PER_PLATO,
+              most = STRONG_PER_PLATO,
+              beyond = "sources give 0.0105 to 0.0205 a degree Plato")
+          @Usually(MIDDLE_PER_PLATO)
           double saltingPerPlato) {
     Require.within("original extract in P", originalPlato, 0, 30);
     Require.within("salting out per P", saltingPerPlato, 0, 0.05);
     return waterMgPerL(liquidC, airKpa) * Math.exp(-saltingPerPlato * originalPlato);
+  }
+
+  /// What the sources make of one wort under air.
+  ///
+  /// @param leastMgPerL by the strongest salting out, that of a reference work
+  /// @param middleMgPerL by the compromise between them
+  /// @param mostMgPerL by the weakest, that of salting-out physics and of the trade's habit
+  public record Disputed(double leastMgPerL, double middleMgPerL, double mostMgPerL) {}
+
+  /// Oxygen in wort under air by each of the sources that disagree.
+  ///
+  /// `DO = DO_water exp(-kappa P)` with kappa 0.0205, 0.016 and 0.0105 a degree Plato
+  ///
+  /// - Valid: as {@link #wortMgPerL}. The primary measurements (Baker and Morton 1977) were not
+  ///   seen; until somebody measures, the truth is somewhere between the ends.
+  /// - Source: the Oxford Companion to Beer, 2012, gives the strongest; 7.5 to 8 mg/L for 15 P at
+  ///   20 C, salting-out physics and practice, the weakest.
+  @Reckoned(
+      name = "oxygen-in-wort-disputed",
+      says = "How much oxygen wort takes up from air, by sources that disagree.",
+      equation = "DO = DO_water exp(-kappa P), kappa 0.0205, 0.016 and 0.0105",
+      range = "0 to 40 C, goes on to 80 C; 0 to 30 P; the truth lies somewhere between")
+  @Source(key = "benson-krause1984", at = "fresh water", trust = Trust.READ)
+  @Source(key = "oxford-companion-2012", at = "oxygen", trust = Trust.READ)
+  @Source(key = "practice", at = "oxygen in wort", trust = Trust.PRACTICE)
+  public static Disputed disputed(
+      double liquidC, double originalPlato, @Usually(101.325) double airKpa) {
+    return new Disputed(
+        wortMgPerL(liquidC, originalPlato, airKpa, STRONG_PER_PLATO),
+        wortMgPerL(liquidC, originalPlato, airKpa, MIDDLE_PER_PLATO),
+        wortMgPerL(liquidC, originalPlato, airKpa, WEAK_PER_PLATO));
   }
 
   /// How much more oxygen dissolves under pure oxygen than under air.

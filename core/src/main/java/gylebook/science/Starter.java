@@ -6,6 +6,9 @@ public final class Starter {
   static final double MOST_COUNT_PER_ML = 250e6;
 
   private static final double ML_PER_L = 1000;
+  private static final double G_PER_KG = 1000;
+  private static final double WORT_KG_PER_L = 1.04;
+  private static final double REAL_PER_APPARENT_RATIO = 0.805;
 
   private Starter() {}
 
@@ -58,6 +61,42 @@ public final class Starter {
     Require.within("drop in P", dropPlato, 0, 40);
     Require.within("cells per mL and degree", yieldCountPerMl, 0, 60e6);
     double grown = startCount + yieldCountPerMl * dropPlato * starterL * ML_PER_L;
+    double most = MOST_COUNT_PER_ML * starterL * ML_PER_L;
+    return Math.max(startCount, Math.min(grown, most));
+  }
+
+  /// Cells in a starter by what its sugar weighs, the second opinion.
+  ///
+  /// `N = N0 + 0.0532 dRE rho V n`, the real drop 0.805 of the apparent one, not above 250 million
+  /// per mL
+  ///
+  /// - Valid: yeast that ferments, with little air; n 20 thousand million cells in a gram of dry
+  ///   matter, give or take half. Balling's yeast is a brewery's mean, not a starter's.
+  /// - Source: Balling's yeast from memory; the cells in a gram from memory.
+  ///
+  /// @param dropPlato fall of the apparent extract
+  /// @param heldCountPerG cells in a gram of dry matter
+  @Reckoned(
+      name = "starter-cells-by-mass",
+      says = "How many cells a starter holds, by the yeast that its sugar makes.",
+      equation = "N = N0 + 0.0532 x 0.805 drop rho V n, not above 250e6 per mL",
+      range = "yeast with little air; 20e9 cells in a gram of dry matter, give or take half")
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
+  @Source(key = "yeast-cell-mass", trust = Trust.MEMORY)
+  public static double byMassCount(
+      double startCount,
+      double starterL,
+      double dropPlato,
+      @Span(least = 10e9, most = 30e9, beyond = "a gram of dry yeast is remembered to be so many")
+          @Usually(20e9)
+          double heldCountPerG) {
+    Require.notBelow0("cells at the start", startCount);
+    Require.notBelow0("starter in L", starterL);
+    Require.within("drop in P", dropPlato, 0, 40);
+    Require.within("cells in a gram", heldCountPerG, 1e9, 100e9);
+    double extract = starterL * WORT_KG_PER_L * REAL_PER_APPARENT_RATIO * (dropPlato / 100);
+    double grown =
+        startCount + extract * G_PER_KG * Balling.YEAST_PER_EXTRACT_RATIO * heldCountPerG;
     double most = MOST_COUNT_PER_ML * starterL * ML_PER_L;
     return Math.max(startCount, Math.min(grown, most));
   }

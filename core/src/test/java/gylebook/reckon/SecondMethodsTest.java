@@ -68,7 +68,11 @@ class SecondMethodsTest {
         "water density 66 C | water-density-steam-tables | 0.001",
         "strike 4.4 kg 66 C 15 L | strike-from-moisture | 0.01",
         "bed-pressure-ergun 1 mm 0.001 m/s | bed-pressure-carman | 0.5",
-        "draught-line-gradient 4.8 mm | draught-line-rule | 1"
+        "draught-line-gradient 4.8 mm | draught-line-rule | 1",
+        "oxygen-in-wort 20 C 15 P | oxygen-in-wort-disputed | 0.1",
+        "starter-cells 1e11 1 L 7 P | starter-cells-by-mass | 0.1",
+        "yeast-viability-stored 30 d | yeast-viability-packaged | 0.4",
+        "seconds-to-burn 60 C | seconds-to-third-degree-burn | 0.35"
       })
   void anotherMethodStandsBesideAndIsNear(String line, String other, double apartFrac) {
     Opinion opinion =

@@ -16,9 +16,6 @@ public final class YeastAge {
   private static final double PACK_PER_DAY = 0.0075;
   private static final double FRIDGE_C = 4;
 
-  /// Four in a hundred a year.
-  private static final double PACKET_PER_DAY = -Math.log(0.96) / 365;
-
   private YeastAge() {}
 
   /// Rate at which stored yeast dies.
@@ -132,6 +129,6 @@ public final class YeastAge {
       range = "a closed packet at 4 C; opened or warm it loses more")
   @Source(key = "yeast-makers", at = "dried yeast", trust = Trust.SECOND_HAND)
   public static double driedFrac(@Usually(1) double startFrac, double heldDay) {
-    return viableFrac(startFrac, PACKET_PER_DAY, heldDay);
+    return viableFrac(startFrac, measuredPerDay(0.04, 365), heldDay);
   }
 }

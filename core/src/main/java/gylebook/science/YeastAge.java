@@ -112,8 +112,8 @@ public final class YeastAge {
           double storageC,
       double heldDay) {
     Require.within("storage temperature in C", storageC, -2, 40);
-    double perDay = PACK_PER_DAY * Math.exp(SLOPE_PER_K * (storageC - FRIDGE_C));
-    return viableFrac(startFrac, perDay, heldDay);
+    double deathPerDay = PACK_PER_DAY * Math.exp(SLOPE_PER_K * (storageC - FRIDGE_C));
+    return viableFrac(startFrac, deathPerDay, heldDay);
   }
 
   /// Living share of dried yeast in a closed packet in the fridge.

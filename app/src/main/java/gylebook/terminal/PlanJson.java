@@ -5,7 +5,6 @@ import gylebook.plan.Figure;
 import gylebook.plan.Forecast;
 import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
-import gylebook.plan.Note;
 import gylebook.plan.Plan;
 import gylebook.plan.Planned;
 import gylebook.plan.Trace;
@@ -14,9 +13,11 @@ import gylebook.recipe.Recipe;
 import gylebook.science.LiquorLevels;
 import gylebook.telling.Finish;
 import gylebook.telling.LiquorAnswer;
+import gylebook.telling.Shown;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
+import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
 import gylebook.units.UnitName;
 import java.util.ArrayList;
@@ -35,6 +36,9 @@ final class PlanJson {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
+  /// What is a sentence is one for people, in the units that the numbers are in.
+  private static final Shown SHOWN = new Shown(ReadingUnits.METRIC);
+
   private PlanJson() {}
 
   /// @param liquor the salts and acid that were asked for and are planned with
@@ -52,7 +56,7 @@ final class PlanJson {
       case Planned.Impossible impossible -> {
         written.put("feasible", false);
         written.put("limit", impossible.limit());
-        written.put("says", Note.plain(impossible.says()));
+        written.put("says", SHOWN.sentence(impossible.says()));
         written.put("maybe", impossible.maybe());
         impossible.nearest().ifPresent(nearest -> written.put("nearest", plan(nearest)));
       }
@@ -75,7 +79,8 @@ final class PlanJson {
     written.put("figures", forecast.figures().stream().map(PlanJson::figure).toList());
     written.put("guards", forecast.guards().stream().map(PlanJson::guard).toList());
     written.put("slopes", plan.slopes());
-    written.put("worthMeasuring", forecast.worthMeasuring());
+    written.put(
+        "worthMeasuring", forecast.worthMeasuring().stream().map(PlanJson::measurable).toList());
     written.put("stepSec", forecast.stepSec());
     written.put("traces", forecast.traces().stream().map(PlanJson::trace).toList());
     return written;
@@ -170,12 +175,21 @@ final class PlanJson {
     Map<String, Object> written = new LinkedHashMap<>();
     written.put("key", guard.key());
     written.put("level", guard.level());
-    written.put("what", Note.plain(guard.what()));
+    written.put("what", SHOWN.sentence(guard.what()));
     written.put("doThis", guard.doThis());
     written.put("byWhen", guard.byWhen());
     written.put("chanceFrac", guard.chanceFrac());
     written.put("cause", guard.cause());
     written.put("caution", guard.caution());
+    return written;
+  }
+
+  /// Its share is of several figures together, so it has no slope.
+  private static Map<String, Object> measurable(Figure.Mover mover) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("path", mover.path());
+    written.put("says", mover.says());
+    written.put("shareFrac", mover.shareFrac());
     return written;
   }
 

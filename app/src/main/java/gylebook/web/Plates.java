@@ -2,6 +2,7 @@ package gylebook.web;
 
 import gylebook.plan.Forecast;
 import gylebook.plan.Guard;
+import gylebook.telling.GuardWords;
 import gylebook.telling.Shown;
 import gylebook.units.AnyUnit;
 import java.util.Locale;
@@ -20,27 +21,21 @@ final class Plates {
     StringBuilder html = new StringBuilder();
     for (Guard guard : forecast.guards()) {
       html.append(
-          "<article class=\"plate %s\"><h3>%s %s</h3><p>%s %s.</p><p>%s <i>At: %s.</i></p>%s</article>"
+          "<article class=\"plate %s\"><h3>%s %s</h3><p>%s %s.</p><p>%s</p><p>%s <i>At: %s.</i></p>%s</article>"
               .formatted(
                   guard.level().name().toLowerCase(Locale.ROOT),
                   sign(guard.level()),
                   guard.level().name(),
                   Html.escaped(shown.sentence(guard.what())),
                   Html.escaped(Shown.odds(guard.chanceFrac())),
+                  Html.escaped(guard.cause()),
                   Html.escaped(guard.doThis()),
-                  Html.escaped(byWhen(forecast, guard)),
+                  Html.escaped(GuardWords.moment(forecast, guard)),
                   guard.caution().isEmpty()
                       ? ""
                       : "<p class=\"caution\">" + Html.escaped(guard.caution()) + "</p>"));
     }
     return html.toString();
-  }
-
-  static String byWhen(Forecast forecast, Guard guard) {
-    return forecast
-        .milestone(guard.byWhen())
-        .map(m -> m.says() + ", about " + Shown.clock(m.atSec().middle()))
-        .orElse("the whole day");
   }
 
   static String sign(Guard.Level level) {

@@ -121,6 +121,18 @@ class PlanCommandTest {
   }
 
   @Test
+  void theSentencesOfTheJsonHaveUnitsAndRoundedFigures() {
+    String json = said("demo", "--days", "200", "--json").out();
+    assertThat(json)
+        .containsPattern("At its hottest the pump lacks [0-9.]+ cm of suction head\\.")
+        .doesNotContainPattern("\"(what|says)\" : \"[^\"]*[0-9]\\.[0-9]{4}");
+    String weak = said("demo", "--rig", "flat", "--days", "20", "--json").out();
+    assertThat(weak).containsPattern("\"says\" : \"[^\"]* only [0-9.]+ cm stay below the rim");
+    String measurable = json.substring(json.indexOf("\"worthMeasuring\""), json.indexOf("stepSec"));
+    assertThat(measurable).contains("shareFrac").doesNotContain("slope");
+  }
+
+  @Test
   void theSameSeedWritesTheSameText() {
     assertThat(said("demo", "--days", "50", "--json").out())
         .isEqualTo(said("demo", "--days", "50", "--json").out());

@@ -283,7 +283,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
               "maye2015");
       default ->
           of(
-              "bitterness by a second method, for boil times alone",
+              "bitterness by Tinseth's equation, for boil times alone",
               "U = 1.65 0.000125^(SG-1) (1 - exp(-0.04 min))/4.15",
               "alpha; minutes in the boil; gravity",
               "tinseth");

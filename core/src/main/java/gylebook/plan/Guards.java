@@ -83,7 +83,9 @@ final class Guards {
             "elementBare",
             bare ? level(chance, Guard.Level.STOP) : level(chance, Guard.Level.SOON),
             List.of(
-                note("The element may stand under only ", Outcome.COVER), Note.words(" of wort.")),
+                note("The element may stand under only ", Outcome.COVER),
+                Note.of(" of wort; wanted are ", "coverM", wantedM),
+                Note.words(".")),
             "Heater off, then pump off, when the level round the bag falls. Lift the bag a little.",
             "settled",
             chance,
@@ -101,7 +103,8 @@ final class Guards {
               level(chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < 0), Guard.Level.SOON),
               List.of(
                   note("With the malt in, ", Outcome.ROOM_AT_DOUGH_IN),
-                  Note.words(" stay below the rim.")),
+                  Note.of(" stay below the rim; wanted are ", "headroomM", wantedM),
+                  Note.words(".")),
               "Hold back a few litres of liquor and add them when the bag is out.",
               "strikeReady",
               doughIn,
@@ -116,7 +119,8 @@ final class Guards {
               level(atBreak, Guard.Level.SOON),
               List.of(
                   note("At the hot break ", Outcome.ROOM_AT_BREAK),
-                  Note.words(" stay for the foam.")),
+                  Note.of(" stay for the foam; wanted are ", "headroomM", 2 * wantedM),
+                  Note.words(".")),
               "Stay by the kettle as it nears the boil; cut the duty to half before the foam rises.",
               "boilReached",
               atBreak,
@@ -204,7 +208,9 @@ final class Guards {
               "hotDrain",
               level(chance, Guard.Level.SOON),
               List.of(
-                  note("The first cooling water leaves at up to ", Outcome.DRAIN), Note.words(".")),
+                  note("The first cooling water leaves at ", Outcome.DRAIN),
+                  Note.of(" in the middle of the days; a drain takes ", "drainC", DRAIN_MOST_C),
+                  Note.words(".")),
               "Catch the first buckets for cleaning; open the tap further.",
               "knockOut",
               chance,

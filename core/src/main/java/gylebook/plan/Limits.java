@@ -39,13 +39,22 @@ final class Limits {
     return Math.max(0, missingM * rig.kettle().surfaceM2() * L_PER_M3);
   }
 
-  /// The first limit that binds.
+  /// The first limit that binds; what cannot be held at all goes before what does not fit.
   static Optional<Bound> of(Recipe recipe, Rig rig, Solver.Found found) {
-    Optional<Bound> heat = heat(recipe, rig, found);
-    return heat.isPresent() ? heat : room(recipe, rig, found);
+    return mash(recipe, rig)
+        // What runs over the rim is no question of heat, though it also takes hours to heat.
+        .or(() -> kettle(rig, found).filter(_ -> overTheRim(found)))
+        .or(() -> heat(found))
+        .or(() -> kettle(rig, found))
+        .or(() -> rest(recipe, rig, found));
   }
 
-  private static Optional<Bound> heat(Recipe recipe, Rig rig, Solver.Found found) {
+  private static boolean overTheRim(Solver.Found found) {
+    return found.out().at(Outcome.ROOM_AT_DOUGH_IN) < 0
+        || found.out().at(Outcome.ROOM_AT_BREAK) < 0;
+  }
+
+  private static Optional<Bound> mash(Recipe recipe, Rig rig) {
     double boilsC = waterBoilsC(rig);
     double hottestC =
         recipe.rests().stream().mapToDouble(rest -> rest.targetC().inside()).max().orElse(0);
@@ -60,15 +69,35 @@ final class Limits {
               "Choose a cooler rest.",
               false));
     }
+    double tapC = rig.site().tapC().value();
+    if (!recipe.rests().isEmpty() && firstC(recipe) < tapC) {
+      return Optional.of(
+          new Bound(
+              "liquorTooWarm",
+              List.of(
+                  Note.of("The first rest is wanted at ", "restC", firstC(recipe)),
+                  Note.of("; the liquor comes at ", "tapC", tapC),
+                  Note.words(", and nothing here cools it.")),
+              "Choose a warmer rest.",
+              false));
+    }
+    return Optional.empty();
+  }
+
+  private static double firstC(Recipe recipe) {
+    return recipe.rests().getFirst().targetC().inside();
+  }
+
+  private static Optional<Bound> heat(Solver.Found found) {
     if (found.out().at(Outcome.GAVE_UP) > 0) {
       return Optional.of(
           new Bound(
               "elementTooWeak",
               List.of(
-                  Note.of("The element's ", "currentA", found.out().at(Outcome.CURRENT)),
+                  Note.of("The element (", "currentA", found.out().at(Outcome.CURRENT)),
                   Note.words(
-                      " do not bring this much wort to the wanted heat: what it gives is lost to"
-                          + " the room before.")),
+                      ") does not bring this much wort to the wanted heat: what it gives is lost"
+                          + " to the room before.")),
               "Brew less, keep the lid on, or insulate the kettle.",
               true));
     }
@@ -99,7 +128,7 @@ final class Limits {
     return Saturation.boilingC(pressureKpa);
   }
 
-  private static Optional<Bound> room(Recipe recipe, Rig rig, Solver.Found found) {
+  private static Optional<Bound> kettle(Rig rig, Solver.Found found) {
     double headroomM = rig.kettle().headroomM().value();
     double doughInM = found.out().at(Outcome.ROOM_AT_DOUGH_IN);
     double breakM = found.out().at(Outcome.ROOM_AT_BREAK);
@@ -118,6 +147,10 @@ final class Limits {
               "Brew less, or a weaker beer.",
               true));
     }
+    return Optional.empty();
+  }
+
+  private static Optional<Bound> rest(Recipe recipe, Rig rig, Solver.Found found) {
     double fermenterL = found.out().at(Outcome.FERMENTER);
     double holdsL = rig.working().fermenterL().value() * FERMENTER_FULL_FRAC;
     if (fermenterL > holdsL) {

@@ -42,7 +42,7 @@ final class LiquorGuards {
 
   private static List<Note> says(double[] column, String end) {
     return List.of(
-        new Note("The mash may stand at pH ", Outcome.MASH_PH.key(), Bands.of(column)),
+        new Note("The mash may stand at ", Outcome.MASH_PH.key(), Bands.of(column)),
         Note.words(end));
   }
 

@@ -90,19 +90,9 @@ public final class Planner {
       Optional<Before> before,
       BooleanSupplier stop,
       IntConsumer progress) {
-    if (recipe.grist().isEmpty()) {
-      return new Planned.Impossible(
-          "noGrist",
-          List.of(Note.words("There is no malt in the recipe.")),
-          "Add a line of malt.",
-          Optional.empty());
-    }
-    if (!(recipe.aim().lengthL().inside() > 0)) {
-      return new Planned.Impossible(
-          "noLength",
-          List.of(Note.of("The recipe asks for ", "lengthL", recipe.aim().lengthL().inside())),
-          "Say how many litres you want.",
-          Optional.empty());
+    Optional<Planned.Impossible> refused = Plannable.refused(recipe);
+    if (refused.isPresent()) {
+      return refused.get();
     }
     return new Planner(Rescale.aimed(recipe), rig, days, seed, before, stop, progress).planned();
   }
@@ -123,8 +113,11 @@ public final class Planner {
         bound.get().less()
             ? nearest(lengthL)
             : bound.get().key().equals(Limits.BOILS_TOO_COOL) ? cooler() : Optional.empty();
-    return new Planned.Impossible(
-        bound.get().key(), bound.get().says(), bound.get().maybe(), nearest);
+    String maybe =
+        bound.get().less() && nearest.isEmpty()
+            ? bound.get().maybe() + " A fifth of it, or a quarter of the kettle, is still too much."
+            : bound.get().maybe();
+    return new Planned.Impossible(bound.get().key(), bound.get().says(), maybe, nearest);
   }
 
   /// The plan with rests as hot as can be held here.

@@ -10,12 +10,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/// Whether the element brings the mash to its next rest in the time that is wanted.
+/// Whether the mash comes to its next rest, and in the time that is wanted.
 @AnyUnit("chances and columns of times")
 final class RampGuards {
   // The reading trails the set point by a minute or two on a ramp; that is no weak element.
   private static final double LATE_SEC = 180;
   private static final double LATE_RATIO = 1.1;
+  // A rest this little above its target is nothing that somebody would notice.
+  private static final double TOO_WARM_K = 1;
   private static final double CHANCE_SHOWN = 0.05;
   private static final double LIKELY_CHANCE = 0.5;
 
@@ -30,8 +32,37 @@ final class RampGuards {
       if (hotter && rampSec > 0) {
         late(found, i, rampSec, tookSec(ensemble, i));
       }
+      if (!hotter) {
+        tooWarm(found, i, rests.get(i).targetC().inside(), ensemble);
+      }
     }
     return found;
+  }
+
+  /// A kettle that is heated has nothing to cool a mash with.
+  private static void tooWarm(List<Guard> found, int rest, double restC, Ensemble ensemble) {
+    int row = ensemble.milestoneKeys().indexOf("toRest." + rest);
+    double[] beginsC = ensemble.milestone(row, DayLog.Column.WORT_C);
+    double chance =
+        (double) Arrays.stream(beginsC).filter(c -> c > restC + TOO_WARM_K).count()
+            / beginsC.length;
+    if (chance < CHANCE_SHOWN) {
+      return;
+    }
+    found.add(
+        new Guard(
+            "restTooWarm." + rest,
+            chance >= LIKELY_CHANCE ? Guard.Level.SOON : Guard.Level.NOTE,
+            List.of(
+                Note.of("Rest " + (rest + 1) + " is wanted at ", "restC", restC),
+                new Note(
+                    "; nothing here cools the mash, and it begins at ", "wortC", Bands.of(beginsC)),
+                Note.words(".")),
+            "Put the cooler rest first, or stir in cold liquor by the thermometer.",
+            "rest." + (rest - 1),
+            chance,
+            "The rig heats a mash; by itself it loses a few degrees an hour.",
+            ""));
   }
 
   /// From the end of the rest before to the reading near the next.

@@ -35,6 +35,15 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   /// Every day is given up after this.
   public static final double LONGEST_SEC = 40 * HOUR_SEC;
 
+  /// So many additions of hops are followed, each with its own acids.
+  public static final int MOST_HOPS = BrewState.MOST_HOPS;
+
+  /// So many rests and stands fit into the log of a day with every addition of hops.
+  public static final int MOST_RESTS = 20;
+
+  /// As with the rests.
+  public static final int MOST_STANDS = 8;
+
   /// The actions of one member's day.
   List<Action> actions(Member member, Lots lots) {
     List<Action> day = new ArrayList<>();

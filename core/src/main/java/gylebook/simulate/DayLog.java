@@ -30,7 +30,7 @@ public final class DayLog {
     WORT_PLATO
   }
 
-  static final int MOST_MILESTONES = 64;
+  static final int MOST_MILESTONES = 128;
   static final int EXTREMES = 11;
   static final int GRAIN_MEAN_ROW = 8;
 

@@ -22,6 +22,7 @@ public final class Report {
   private static final int CHART_ROWS = 9;
   private static final int CHART_COLUMNS = 64;
   private static final int INDENT = 2;
+  private static final int DAY_INDENT = 13;
   private static final int NAME_COLUMNS = 34;
   private static final char NO_BREAK = '\u00a0';
 
@@ -31,6 +32,7 @@ public final class Report {
           "kegL",
           "strengthPlato",
           "finalPlato",
+          "attenuationFrac",
           "alcoholByVolumeFrac",
           "bitternessMgPerL",
           "tinsethMgPerL",
@@ -133,7 +135,7 @@ public final class Report {
 
   private void day(Forecast forecast) {
     heading("The day");
-    lines.add("  after    (earliest, latest)  wort      how much       strength   hands");
+    lines.add("  after    (earliest, latest)  wort      it fills       strength   hands");
     lines.add("             (each holds 9 times in 10)");
     for (Milestone milestone : forecast.milestones()) {
       String hands = milestone.hands() == 2 ? "two pairs" : milestone.hands() == 1 ? "one" : "";
@@ -154,9 +156,15 @@ public final class Report {
                   ? shown.value("wortPlato", milestone.wortPlato().middle())
                   : "-",
               hands));
-      lines.add("             " + milestone.says());
+      wrap(milestone.says() + (cast ? "" : wortAlone(milestone.coldL())), DAY_INDENT);
       lines.add("             " + ranges(wortC, litresL, milestone.wortPlato()));
     }
+  }
+
+  /// What stands in the kettle is hot and holds the goods; this is its wort as it would be cold.
+  private String wortAlone(Band coldL) {
+    String middle = shown.value("coldL", coldL.middle());
+    return "; wort at 20 C: " + together(middle + " (" + shown.range("coldL", coldL) + ")");
   }
 
   /// Where each figure of a milestone lies 9 times in 10.
@@ -208,6 +216,8 @@ public final class Report {
               + Shown.odds(guard.chanceFrac())
               + ".",
           INDENT);
+      wrap("When: " + GuardWords.moment(forecast, guard) + ".", 2 * INDENT);
+      wrap("Why: " + guard.cause(), 2 * INDENT);
       wrap(guard.doThis(), 2 * INDENT);
       if (!guard.caution().isEmpty()) {
         wrap(guard.caution(), 2 * INDENT);

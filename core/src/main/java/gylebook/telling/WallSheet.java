@@ -157,7 +157,7 @@ public final class WallSheet {
                   escaped(shown.sentence(guard.what())),
                   escaped(guard.doThis()),
                   escaped(Shown.odds(guard.chanceFrac()) + "."),
-                  escaped(moment(guard)),
+                  escaped(GuardWords.moment(plan.forecast(), guard)),
                   escaped(guard.caution())));
     }
     html.append("<ul class=\"always\">");
@@ -165,13 +165,6 @@ public final class WallSheet {
       html.append("<li>").append(escaped(caution)).append("</li>");
     }
     html.append("</ul></section>\n");
-  }
-
-  private String moment(Guard guard) {
-    return plan.forecast()
-        .milestone(guard.byWhen())
-        .map(at -> at.says() + ", about " + Shown.clock(at.atSec().middle()))
-        .orElse("the whole day");
   }
 
   private void foot() {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.plan.Band;
 import gylebook.plan.Demo;
+import gylebook.plan.Forecast;
+import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
@@ -46,6 +48,37 @@ class ReportTest {
                 + ", "
                 + shown.range("wortPlato", boil.wortPlato())
                 + ")");
+  }
+
+  @Test
+  void everyGuardSaysWhenAndWhyAndEveryMilestoneItsWortCold() {
+    Planned planned =
+        Planner.plan(Demo.copperBitter(), DemoRigs.household(), 60, 20, () -> false, _ -> {});
+    Forecast forecast = ((Planned.Feasible) planned).plan().forecast();
+    Shown shown = new Shown(ReadingUnits.METRIC);
+    String text = Report.text(planned, ReadingUnits.METRIC).replaceAll("\\s+", " ");
+
+    assertThat(forecast.guards()).hasSizeGreaterThan(2);
+    for (Guard guard : forecast.guards()) {
+      assertThat(text)
+          .contains("When: " + GuardWords.moment(forecast, guard) + ". Why: " + guard.cause());
+    }
+    Milestone boil = forecast.milestone("boilReached").orElseThrow();
+    assertThat(text)
+        .contains("boil reached; wort at 20 C: " + shown.value("coldL", boil.coldL().middle()))
+        .contains("apparent attenuation to expect")
+        .contains("bitterness by Tinseth's equation");
+  }
+
+  @Test
+  void aGuardThatCountsMissesOfALimitNamesTheLimit() {
+    Planned planned =
+        Planner.plan(Demo.copperBitter(), DemoRigs.household(), 200, 20, () -> false, _ -> {});
+    String text = Report.text(planned, ReadingUnits.METRIC).replaceAll("\\s+", " ");
+
+    assertThat(text)
+        .containsPattern("At the hot break [0-9.]+ cm stay for the foam; wanted are 8.0 cm\\.")
+        .containsPattern("[0-9.]+ cm stay below the rim; wanted are 4.0 cm\\.");
   }
 
   @Test

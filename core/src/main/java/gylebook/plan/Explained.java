@@ -229,7 +229,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           of(
               "colour",
               "SRM = 1.4922 MCU^0.6859, and what the boil adds",
-              "malt colours; litres; boil 1.5 EBC assumed",
+              "malt colours; litres; boil 1.5 EBC assumed (for other rules see beer-colour-lines)",
               "morey");
       case ATTENUATION ->
           of(
@@ -265,7 +265,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           of(
               "iso-alpha in the wort",
               "d iso/dt = k1 alpha - k2 iso over the real curve",
-              "alpha; temperature; time",
+              "alpha, all of it dissolved (see iso-alpha-of-large-addition); temperature; time",
               "malowicki2005");
       case ISO_IN_BEER ->
           of(

@@ -17,7 +17,8 @@ final class ExplainedLiquor {
           Explained.of(
               "pH of the mash, read in a cooled sample",
               "sum of m B (pH - malt's own pH) = litres x residual alkalinity - acid",
-              "malts' own pH from memory, by colour; buffer 22 to 50 meq/(kg pH); liquor; acid",
+              "malts' own pH from memory, by colour; buffer 22 to 50 meq/(kg pH); liquor; acid; all"
+                  + " carbonic acid counted as gone (see mash-ph-gas-kept)",
               "delange2015",
               "kolbach1953");
       case RESIDUAL ->

@@ -5,6 +5,7 @@ import gylebook.science.Acid;
 import gylebook.science.Air;
 import gylebook.science.Alcohol;
 import gylebook.science.AlcoholShortcut;
+import gylebook.science.AlphaSolubility;
 import gylebook.science.Atmosphere;
 import gylebook.science.AtomicWeights;
 import gylebook.science.Attenuation;
@@ -139,6 +140,7 @@ final class Phenomena {
     Air.class,
     Alcohol.class,
     AlcoholShortcut.class,
+    AlphaSolubility.class,
     Atmosphere.class,
     AtomicWeights.class,
     Attenuation.class,

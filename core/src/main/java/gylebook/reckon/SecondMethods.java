@@ -29,7 +29,13 @@ public final class SecondMethods {
       | yeast-viability-packaged.packaged
       time to a burn | seconds-to-burn.burn | seconds-to-third-degree-burn.third-degree
       bitterness | bitterness-of-addition.tinseth boiled held \
-      | iso-alpha-of-addition.iso-alpha held boiled
+      | iso-alpha-of-addition.iso-alpha held boiled \
+      | iso-alpha-of-large-addition.iso-alpha held boiled
+      pH of the mash | mash-ph.mash | mash-ph-gas-kept.gas-kept
+      colour from malt colour units | beer-colour.malt-units | beer-colour-lines.mosher \
+      | beer-colour-lines.daniels
+      colour from malt | beer-colour-of-malt.of-malt | beer-colour-of-malt-lines.mosher \
+      | beer-colour-of-malt-lines.daniels
       carbonation pressure | carbonation-pressure.gauge | carbonation-pressure-german.gauge \
       | carbonation-pressures-compared.lager
       attenuation limit | attenuation-limit.limit | attenuation-after-rest.after-rest
@@ -114,14 +120,21 @@ public final class SecondMethods {
     }
     Map<String, String> passed = new HashMap<>();
     for (Map.Entry<String, String> each : typed.entrySet()) {
-      String key = own.otherwise().getOrDefault(each.getKey(), each.getKey());
-      if (calculation.inputs().stream().anyMatch(input -> input.key().equals(key))) {
-        passed.put(key, each.getValue());
+      String elsewhere = own.otherwise().getOrDefault(each.getKey(), each.getKey());
+      if (asks(calculation, elsewhere)) {
+        passed.put(elsewhere, each.getValue());
+      } else if (asks(calculation, each.getKey())) {
+        // Of three methods, two may call an input alike and only the third otherwise.
+        passed.put(each.getKey(), each.getValue());
       }
     }
     return calculation.reckon(passed, units) instanceof Reckoning.Answer answer
         ? result(answer, other.result()).map(amount -> new Said(calculation, amount))
         : Optional.empty();
+  }
+
+  private static boolean asks(Calculation calculation, String key) {
+    return calculation.inputs().stream().anyMatch(input -> input.key().equals(key));
   }
 
   private static Optional<Amount> result(Reckoning.Answer answer, String name) {

@@ -60,7 +60,7 @@ public final class BoilingRise {
   ///
   /// `dT = Kb m`, m = mol of sugar in a kilogram of water
   ///
-  /// - Valid: dilute; 2 to 5 % low at 10 to 20 P against the sugar industry's form.
+  /// - Valid: dilute; 1 to 5 % low at 10 to 20 P against the sugar industry's form.
   ///
   /// @param molarGPerMol molar mass of the sugar; maltose 342.3
   @Source(key = "practice", at = "van 't Hoff's law, Kb = 0.513 K kg/mol", trust = Trust.MEMORY)
@@ -84,7 +84,7 @@ public final class BoilingRise {
 
   /// How much hotter wort must be to boil at a depth than at its surface.
   ///
-  /// `dT = T(p + rho g h) - T(p)`; about 0.26 K for every 10 cm
+  /// `dT = T(p + rho g h) - T(p)`; for every 10 cm 0.26 K in water and 0.27 K in wort of 12 %
   ///
   /// - Valid: 0 to 5 m deep; otherwise as the rise.
   /// - Source: hydrostatics, with the density of wort at 100 C.

@@ -1,11 +1,16 @@
 package gylebook.science;
 
-/// An older mash model, kept apart for comparison; nothing else in this room uses its rates.
+/// An older mash model, kept apart for comparison.
 ///
 /// **Not verified.** The paper could not be read. The activities are a reader's refit of its
 /// points, read second-hand; all other constants are from memory, and the two branches of the
 /// starch law do not even meet at 60 C. Use {@link Gelatinisation}, {@link BetaAmylase} and {@link
 /// Fermentability}.
+///
+/// Two of its remembered constants are used for want of better ones: the death of alpha-amylase,
+/// which the forecast needs above 75 C only, and how the death of beta-amylase grows with the
+/// temperature. The first agrees with Muller, who found over half left after an hour at 65 C; the
+/// second was held against nothing.
 public final class Brandam2003 {
   private static final double[] ALPHA = {
     9.82888846139552e-8,

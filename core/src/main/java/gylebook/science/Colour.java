@@ -16,10 +16,11 @@ public final class Colour {
 
   private static final double HAZE_LIMIT_RATIO = 0.039;
 
-  /// Beers for which the power law was fitted.
+  /// Beers for which the power law is stated. It was fitted to older rules, not to beers, over 0 to
+  /// 37 malt colour units only, which is 18 SRM.
   public static final Validity RANGE =
       new Validity(
-          "colour in SRM", 0, 50, "the estimate of colour from malt was fitted below 50 SRM");
+          "colour in SRM", 0, 50, "the estimate of colour from malt is stated below 50 SRM only");
 
   private Colour() {}
 
@@ -120,14 +121,17 @@ public final class Colour {
   ///
   /// `SRM = 1.4922 MCU^0.6859`
   ///
-  /// - Valid: below 50 SRM; grows too slowly above, with a caution. The boil's own colour is in the
-  ///   fit as it was where the fit was made.
-  @Source(key = "morey", at = "power law", trust = Trust.READ)
+  /// A curve through three older rules, not through beers: colour as many units up to 10.5,
+  /// Daniels' line from there to 37, Mosher's up to 37.
+  ///
+  /// - Valid: stated below 50 SRM, with a caution above; above 37 units (18 SRM) nothing supports
+  ///   it. The boil's own colour is in it as it was in the beers behind those rules.
+  @Source(key = "morey", at = "power law and how it was made", trust = Trust.READ)
   @Reckoned(
       name = "beer-colour",
       says = "Beer colour expected of the malt colour units of a grist.",
       equation = "SRM = 1.4922 MCU^0.6859",
-      range = "below 50 SRM")
+      range = "below 50 SRM as stated; made for less than 18 SRM")
   public static double maltUnitsSrm(double maltUnitsNumber) {
     Require.notBelow0("malt colour units", maltUnitsNumber);
     return POWER_FACTOR * Math.pow(maltUnitsNumber, POWER_EXPONENT_NUMBER);
@@ -143,12 +147,56 @@ public final class Colour {
       name = "beer-colour-of-malt",
       says = "Beer colour expected of a mass of malt of one mean colour.",
       equation = "SRM = 1.4922 (8.3454 m L/V)^0.6859",
-      range = "below 50 SRM; volume cold, in the fermenter")
+      range = "below 50 SRM as stated, made for less than 18 SRM; volume cold, in the fermenter")
   public static double ofMaltSrm(double maltKg, double maltLovibond, double wortL) {
     Require.notBelow0("malt in kg", maltKg);
     Require.notBelow0("malt colour in Lovibond", maltLovibond);
-    double lovibondKgPerL = maltKg * maltLovibond / Require.above0("wort in L", wortL);
-    return maltUnitsSrm(maltUnitsNumber(lovibondKgPerL));
+    return maltUnitsSrm(unitsOfMaltNumber(maltKg, maltLovibond, wortL));
+  }
+
+  private static double unitsOfMaltNumber(double maltKg, double maltLovibond, double wortL) {
+    return maltUnitsNumber(maltKg * maltLovibond / Require.above0("wort in L", wortL));
+  }
+
+  /// Beer colour by the two older straight lines.
+  ///
+  /// @param mosherSrm Mosher's, from commercial beers
+  /// @param danielsSrm Daniels', from beers brewed at home, which came out darker
+  public record Lines(double mosherSrm, double danielsSrm) {}
+
+  /// Beer colour expected of the malt colour units of a grist, by two straight lines.
+  ///
+  /// `SRM = 0.3 MCU + 4.7` (Mosher), `SRM = 0.2 MCU + 8.4` (Daniels)
+  ///
+  /// - Valid: amber to brown beers, 11 to 37 units; neither line knows a pale beer. Where they and
+  ///   the power law part is the doubt of them all.
+  @Source(key = "mosher-daniels", at = "both lines", trust = Trust.MEMORY)
+  @Source(key = "morey", at = "ranges of both", trust = Trust.READ)
+  @Reckoned(
+      name = "beer-colour-lines",
+      says = "Beer colour expected of malt colour units, by two older straight lines.",
+      equation = "SRM = 0.3 MCU + 4.7 and SRM = 0.2 MCU + 8.4",
+      range = "amber to brown beers, 11 to 37 malt colour units")
+  public static Lines lines(
+      @Span(least = 10.5, most = 37, beyond = "the two lines were drawn for amber and brown beers")
+          double maltUnitsNumber) {
+    Require.notBelow0("malt colour units", maltUnitsNumber);
+    return new Lines(0.3 * maltUnitsNumber + 4.7, 0.2 * maltUnitsNumber + 8.4);
+  }
+
+  /// The same for a mass of malt of one mean colour.
+  ///
+  /// - Valid: as the lines, 11 to 37 units.
+  @Source(key = "mosher-daniels", at = "both lines", trust = Trust.MEMORY)
+  @Reckoned(
+      name = "beer-colour-of-malt-lines",
+      says = "Beer colour expected of a mass of malt, by two older straight lines.",
+      equation = "MCU = 8.3454 m L/V; SRM = 0.3 MCU + 4.7 and SRM = 0.2 MCU + 8.4",
+      range = "amber to brown beers, 11 to 37 malt colour units; volume cold, in the fermenter")
+  public static Lines ofMaltLines(double maltKg, double maltLovibond, double wortL) {
+    Require.notBelow0("malt in kg", maltKg);
+    Require.notBelow0("malt colour in Lovibond", maltLovibond);
+    return lines(unitsOfMaltNumber(maltKg, maltLovibond, wortL));
   }
 
   /// Haze in a colour sample: above 1 the reading at 430 nm is not to be trusted.

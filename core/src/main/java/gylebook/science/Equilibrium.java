@@ -21,6 +21,7 @@ record Equilibrium(double a1, double a2, double a3, double a4, double a5, double
   static final Equilibrium CARBON_DIOXIDE_GAS =
       new Equilibrium(10.5624, -2.3547e-2, -3972.8, 0, 5.8746e5, 1.9194e-5);
   static final Equilibrium CALCITE = new Equilibrium(-67.87, -5.1813e-2, 0, 30.25746, 0, 0);
+  static final Equilibrium GYPSUM = new Equilibrium(72.244, -1.474e-2, -4040, -23.7823, 0, 0);
   static final Equilibrium HYDROGEN_SULFATE =
       new Equilibrium(-56.889, 0.006473, 2307.9, 19.8858, 0, 0);
   static final Equilibrium CALCIUM_CARBONATE =

@@ -34,7 +34,8 @@ public final class Gelatinisation {
           "mash temperature in C",
           54.5,
           72,
-          "below, almost no starch is converted; above, the calibration has no point");
+          "below, almost no starch is converted; above, the calibration has no point, and above 85 C"
+              + " starch was found to stay, for the enzymes die before they reach it");
 
   // Knots every 0.1 K: within 1e-9 of the ceiling of the formula.
   private static final CubicTable TABLE =
@@ -73,7 +74,7 @@ public final class Gelatinisation {
       name = "starch-converted",
       says = "How much of the starch is converted after a rest at one temperature.",
       equation = "X = 1 - exp(-r(T) t)",
-      range = "as gelatinisation-rate; first order in the starch left")
+      range = "as gelatinisation-rate; enzymes taken as plenty, which above 75 C they are not")
   public static double convertedFrac(double mashC, @Usually(10) double heldMin) {
     double heldSec = Require.notBelow0("rest in min", heldMin) * Minutes.SEC_PER_MIN;
     return -Math.expm1(-ratePerSec(mashC) * heldSec);

@@ -14,7 +14,8 @@ public final class HopIsomerisation {
   private static final double LOSS_PER_MIN = 4.1e12;
   private static final double LOSS_KELVIN = 12_994;
 
-  /// About what dissolves of alpha acid at pH 5.2; more stays undissolved and does not react.
+  /// About what dissolves of alpha acid at pH 5.2; more waits undissolved ({@link
+  /// AlphaSolubility}).
   public static final double SOLUBLE_MG_PER_L = 90;
 
   /// Steps of the integration over a falling temperature.

@@ -31,6 +31,7 @@ final class Speciation {
       double charge,
       double alkalinity,
       double calciteIndex,
+      double gypsumIndex,
       Map<Species, Double> molalities,
       Map<Species, Double> gammas) {
     double of(Species species) {
@@ -215,13 +216,23 @@ final class Speciation {
       amounts.put(species, molality);
       coefficients.put(species, gammas[species.ordinal()]);
     }
-    double product =
-        molalities[Species.CA.ordinal()]
-            * gammas[Species.CA.ordinal()]
-            * molalities[Species.CO3.ordinal()]
-            * gammas[Species.CO3.ordinal()];
+    double calcium = molalities[Species.CA.ordinal()] * gammas[Species.CA.ordinal()];
+    double carbonate = molalities[Species.CO3.ordinal()] * gammas[Species.CO3.ordinal()];
+    double sulfate = molalities[Species.SO4.ordinal()] * gammas[Species.SO4.ordinal()];
+    return new Solution(
+        ph,
+        strength,
+        charge,
+        alkalinity,
+        index(calcium * carbonate, Equilibrium.CALCITE),
+        index(calcium * sulfate, Equilibrium.GYPSUM),
+        amounts,
+        coefficients);
+  }
+
+  /// Logarithm of how often a mineral is oversaturated; its water of crystallisation counts as 1.
+  private double index(double product, Equilibrium mineral) {
     // Water without any calcium has an index too: far below what could fall out.
-    double index = Math.log10(Math.max(LEAST_PRODUCT, product)) - Equilibrium.CALCITE.log(waterC);
-    return new Solution(ph, strength, charge, alkalinity, index, amounts, coefficients);
+    return Math.log10(Math.max(LEAST_PRODUCT, product)) - mineral.log(waterC);
   }
 }

@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 /// anion.
 ///
 /// Ion sizes, slopes, constants and diffusion coefficients from phreeqc.dat (2025). The pair of
-/// calcium with HSO4, potassium, iron and silica are left out.
+/// calcium with HSO4, the second sulfates of sodium and magnesium, carbon dioxide in pairs,
+/// potassium, iron and silica are left out: nothing of them shows at the strength of a brewing
+/// liquor.
 @AnyUnit("rows of a table: ion sizes in angstrom, logarithms, 1e-9 m2/s")
 enum Species {
   H(null, null, 1, 9, 0, 9.31, Equilibrium.NONE),

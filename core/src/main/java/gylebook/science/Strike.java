@@ -27,7 +27,8 @@ public final class Strike {
   /// - Valid: temperatures of -20 to 120 C going in; cg is malt of 4 % moisture (1674 J/(kg K)), cw
   ///   4184. The answer may lie above the boiling point: then it cannot be done so. The vessel is
   ///   what already stands at strike temperature: 500 J/K for each kg of steel. When nobody says
-  ///   otherwise it is 5 kg of steel, an assumption of ours; 0 for a vessel that keeps no heat.
+  ///   otherwise it is 5 kg of steel, an assumption of ours; 0 for a vessel that keeps no heat. A
+  ///   part that is still cold when it goes in is a loss instead: its `m c (Tm - T)`.
   /// - Source: an energy balance; malt as in `malt-heat-capacity` and `malt-wetting-heat`.
   @Reckoned(
       name = "strike",

@@ -209,8 +209,17 @@ public final class TapWater {
     return sum * MMOL_PER_MOL;
   }
 
-  /// Ionic strength and conductance of salts in pure water.
-  public record Salted(double strengthMolPerKg, double conductanceUsPerCm, double saltedPh) {}
+  /// Salts in pure water.
+  ///
+  /// @param strengthMolPerKg ionic strength
+  /// @param conductanceUsPerCm specific conductance
+  /// @param gypsumIndexNumber logarithm of how often gypsum is oversaturated; above 0 a part of it
+  ///   stays at the bottom
+  public record Salted(
+      double strengthMolPerKg,
+      double conductanceUsPerCm,
+      double saltedPh,
+      double gypsumIndexNumber) {}
 
   /// Water without minerals after weighed salts, at 25 C: what a conductivity meter should show.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
@@ -220,9 +229,14 @@ public final class TapWater {
       name = "salted-water",
       says = "Ionic strength and conductance of pure water after brewing salts.",
       equation = "I = sum m z^2/2 over ions, pairs counted; conductance from their diffusion",
-      range = "25 C, to about 0.1 mol/kg")
+      range = "25 C, to about 0.1 mol/kg; gypsum dissolves to 2.6 g/L in pure water")
   public static Salted salted(
-      @Usually(0) double gypsumGPerL,
+      @Span(
+              least = 0,
+              most = 2.6,
+              beyond = "pure water of 25 C dissolves no more gypsum; beside other calcium less")
+          @Usually(0)
+          double gypsumGPerL,
       @Usually(0) double calciumChlorideDihydrateGPerL,
       @Usually(0) double epsomGPerL,
       @Usually(0) double tableSaltGPerL,
@@ -240,6 +254,7 @@ public final class TapWater {
     totals.put(Master.CHLORIDE, 2 * chloride + table);
     totals.put(Master.CARBON, soda);
     Speciation.Solution solution = new Speciation(SAMPLE_C).closed(totals);
-    return new Salted(solution.strength(), Conductance.of(solution), solution.ph());
+    return new Salted(
+        solution.strength(), Conductance.of(solution), solution.ph(), solution.gypsumIndex());
   }
 }

@@ -71,6 +71,7 @@ class EdgeCampaignTest {
           // Of the mash, not of the malt in distilled water.
           "mash-acid malt-ph",
           "mash-ph malt-ph",
+          "mash-ph-gas-kept malt-ph",
           // The first of two kinds of hops; both together are cautioned.
           "hop-absorption held");
 

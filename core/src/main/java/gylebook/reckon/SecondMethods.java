@@ -30,7 +30,7 @@ public final class SecondMethods {
       time to a burn | seconds-to-burn.burn | seconds-to-third-degree-burn.third-degree
       bitterness | bitterness-of-addition.tinseth boiled held \
       | iso-alpha-of-addition.iso-alpha held boiled \
-      | iso-alpha-of-large-addition.iso-alpha held boiled
+      | iso-alpha-of-large-addition.least held boiled
       pH of the mash | mash-ph.mash | mash-ph-gas-kept.gas-kept
       colour from malt colour units | beer-colour.malt-units | beer-colour-lines.mosher \
       | beer-colour-lines.daniels

@@ -181,7 +181,9 @@ public final class Colour {
       @Span(least = 10.5, most = 37, beyond = "the two lines were drawn for amber and brown beers")
           double maltUnitsNumber) {
     Require.notBelow0("malt colour units", maltUnitsNumber);
-    return new Lines(0.3 * maltUnitsNumber + 4.7, 0.2 * maltUnitsNumber + 8.4);
+    double mosher = 0.3 * maltUnitsNumber + 4.7;
+    double daniels = 0.2 * maltUnitsNumber + 8.4;
+    return new Lines(mosher, daniels);
   }
 
   /// The same for a mass of malt of one mean colour.

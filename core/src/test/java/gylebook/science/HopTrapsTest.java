@@ -1,7 +1,6 @@
 package gylebook.science;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import com.hummeling.if97.IF97;
@@ -70,23 +69,23 @@ class HopTrapsTest {
           double wortC = 90 + 12 * random.nextDouble();
           double heldMin = 5 + 120 * random.nextDouble();
           AlphaSolubility.Left left =
-              AlphaSolubility.left(hopG, 0.10, 20, heldMin, wortC, 90, 0.1, 0.25);
-          double expected = 0.675 * integrated(hopG * 5, 90, wortC, heldMin);
-          assertThat(left.isoAlphaMgPerL()).isCloseTo(expected, within(2e-4 * expected));
-          assertThat(left.isoAlphaMgPerL()).isLessThanOrEqualTo(left.allDissolvedMgPerL() + 1e-9);
+              AlphaSolubility.left(hopG, 0.10, 20, heldMin, wortC, 0.1, 0.25);
+          double least = 0.675 * integrated(hopG * 5, 90, wortC, heldMin);
+          double middle = 0.675 * integrated(hopG * 5, 240, wortC, heldMin);
+          assertThat(left.leastMgPerL()).isCloseTo(least, within(2e-4 * least));
+          assertThat(left.middleMgPerL()).isCloseTo(middle, within(2e-4 * middle));
+          assertThat(left.middleMgPerL())
+              .isBetween(left.leastMgPerL() - 1e-9, left.mostMgPerL() + 1e-9);
           assertThat(left.undissolvedMin() > 0).isEqualTo(hopG * 5 > 90);
         });
     // 500 mg/L: at most 90 x k1 = 1.124 mg/L a minute, 61 mg/L in an hour by hand, and not 238.
-    AlphaSolubility.Left large = AlphaSolubility.left(100, 0.10, 20, 60, 100, 90, 0, 0);
+    AlphaSolubility.Left large = AlphaSolubility.left(100, 0.10, 20, 60, 100, 0, 0);
     double k2 = 60 * HopIsomerisation.lossPerSec(100);
-    assertThat(large.isoAlphaMgPerL())
+    assertThat(large.leastMgPerL())
         .isCloseTo(90 * 1.2490e-2 / k2 * (1 - Math.exp(-60 * k2)), within(0.05));
-    assertThat(large.allDissolvedMgPerL()).isCloseTo(500 * 0.4759, within(0.1));
-    assertThat(AlphaSolubility.left(100, 0.10, 20, 60, 100, 240, 0, 0).isoAlphaMgPerL())
-        .isBetween(large.isoAlphaMgPerL(), large.allDissolvedMgPerL());
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> AlphaSolubility.left(100, 0.10, 20, 60, 100, 0, 0, 0))
-        .withMessageContaining("soluble");
+    assertThat(large.mostMgPerL()).isCloseTo(500 * 0.4759, within(0.1));
+    AlphaSolubility.Left small = AlphaSolubility.left(15, 0.10, 20, 60, 100, 0, 0);
+    assertThat(small.leastMgPerL()).isCloseTo(small.mostMgPerL(), within(1e-9));
   }
 
   private static double integrated(

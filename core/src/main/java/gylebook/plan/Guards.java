@@ -84,7 +84,7 @@ final class Guards {
             bare ? level(chance, Guard.Level.STOP) : level(chance, Guard.Level.SOON),
             List.of(
                 note("The element may stand under only ", Outcome.COVER),
-                Note.of(" of wort; wanted are ", "coverM", wantedM),
+                Note.of(" of wort, wanted ", "coverM", wantedM),
                 Note.words(".")),
             "Heater off, then pump off, when the level round the bag falls. Lift the bag a little.",
             "settled",
@@ -103,7 +103,7 @@ final class Guards {
               level(chance(Outcome.ROOM_AT_DOUGH_IN, m -> m < 0), Guard.Level.SOON),
               List.of(
                   note("With the malt in, ", Outcome.ROOM_AT_DOUGH_IN),
-                  Note.of(" stay below the rim; wanted are ", "headroomM", wantedM),
+                  Note.of(" stay below the rim, wanted ", "headroomM", wantedM),
                   Note.words(".")),
               "Hold back a few litres of liquor and add them when the bag is out.",
               "strikeReady",
@@ -119,7 +119,7 @@ final class Guards {
               level(atBreak, Guard.Level.SOON),
               List.of(
                   note("At the hot break ", Outcome.ROOM_AT_BREAK),
-                  Note.of(" stay for the foam; wanted are ", "headroomM", 2 * wantedM),
+                  Note.of(" stay for the foam, wanted ", "headroomM", 2 * wantedM),
                   Note.words(".")),
               "Stay by the kettle as it nears the boil; cut the duty to half before the foam rises.",
               "boilReached",
@@ -209,7 +209,7 @@ final class Guards {
               level(chance, Guard.Level.SOON),
               List.of(
                   note("The first cooling water leaves at ", Outcome.DRAIN),
-                  Note.of(" in the middle of the days; a drain takes ", "drainC", DRAIN_MOST_C),
+                  Note.of("; a drain takes ", "drainC", DRAIN_MOST_C),
                   Note.words(".")),
               "Catch the first buckets for cleaning; open the tap further.",
               "knockOut",

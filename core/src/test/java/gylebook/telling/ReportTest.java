@@ -77,8 +77,8 @@ class ReportTest {
     String text = Report.text(planned, ReadingUnits.METRIC).replaceAll("\\s+", " ");
 
     assertThat(text)
-        .containsPattern("At the hot break [0-9.]+ cm stay for the foam; wanted are 8.0 cm\\.")
-        .containsPattern("[0-9.]+ cm stay below the rim; wanted are 4.0 cm\\.");
+        .containsPattern("At the hot break [0-9.]+ cm stay for the foam, wanted 8.0 cm\\.")
+        .containsPattern("[0-9.]+ cm stay below the rim, wanted 4.0 cm\\.");
   }
 
   @Test

@@ -60,6 +60,13 @@ final class OneWireInstrumentsTest {
     return (Decoded.Garbled) decoded;
   }
 
+  /// The kernel's description of its driver: 23125 thousandths are 23.125 degrees.
+  @Test
+  void thousandthsAreDegrees() {
+    assertThat(((Decoded.Value) OneWireText.decode(PROBE, text("YES", 23125))).amount().inside())
+        .isEqualTo(23.125);
+  }
+
   @Test
   void aChipIsReadAndItsTextIsKept() throws IOException {
     Ear ear = new Ear();

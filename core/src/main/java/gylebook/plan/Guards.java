@@ -47,6 +47,7 @@ final class Guards {
     guards.found.addAll(RampGuards.of(day.recipe(), ensemble));
     ColourNote.of(day, ensemble).ifPresent(guards.found::add);
     guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
+    guards.found.addAll(ColdGuards.of(day.recipe(), ensemble));
     guards.found.sort(
         Comparator.comparing(Guard::level)
             .thenComparingDouble((Guard guard) -> -guard.chanceFrac()));

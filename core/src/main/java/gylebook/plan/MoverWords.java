@@ -76,6 +76,7 @@ final class MoverWords {
           Map.entry("model.wettingFactor", "heat of the malt taking up water"),
           Map.entry("model.isoFactor", "how fast alpha acid isomerises"),
           Map.entry("model.boilColourEbc", "colour that the boil adds"),
+          Map.entry("model.colourFactor", "the rule that reckons colour from malt"),
           Map.entry("model.kettleKeepsFrac", "bitterness that trub takes"),
           Map.entry("model.fermentKeepsFrac", "bitterness that the ferment takes"),
           Map.entry("model.pelletHoldsLPerKg", "wort that pellets hold"),

@@ -122,7 +122,7 @@ public final class Absorption {
       says = "How much spent hops and trub a boil leaves in the kettle.",
       equation = "0.007 to 0.014 kg hops and 0.0021 to 0.0028 kg trub per litre, wet",
       range = "ordinary beers with whole hops; strongly hopped ones leave more")
-  @Source(key = "practice", at = "spent hops and trub, a supplier's text", trust = Trust.READ)
+  @Source(key = "finings-supplier", at = "spent hops and trub", trust = Trust.READ)
   public static Left residue(double wortL) {
     Require.notBelow0("wort in L", wortL);
     return new Left(

@@ -38,7 +38,7 @@ public final class MashPh {
   ///
   /// - Valid: near the malt's own pH, where the buffer is straight; carry the buffer as a doubt.
   @Source(key = "delange2015", at = "abstract: proton balance", trust = Trust.READ)
-  @Source(key = "kolbach1953", at = "divisors", trust = Trust.READ)
+  @Source(key = "kolbach1953", at = "divisors", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "mash-ph",
       says = "The pH of a mash, read cold, from the malt's own pH and the liquor.",
@@ -72,7 +72,7 @@ public final class MashPh {
   /// - Valid: as `mash-ph`; alkalinity not below 0, its carbonic acid at 25 C.
   @Source(key = "delange2015", at = "abstract: proton balance", trust = Trust.READ)
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "kolbach1953", at = "divisors", trust = Trust.READ)
+  @Source(key = "kolbach1953", at = "divisors", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "mash-ph-gas-kept",
       says = "The pH of a mash, read cold, if none of the water's carbon dioxide gets away.",

@@ -26,7 +26,10 @@ public final class ResidualAlkalinity {
   /// Residual alkalinity from alkalinity and hardness, all in equivalents.
   ///
   /// `RA = alkalinity - Ca/3.5 - Mg/7`
-  @Source(key = "kolbach1953", at = "divisors, as quoted in several places", trust = Trust.READ)
+  @Source(
+      key = "kolbach1953",
+      at = "divisors, as quoted in several places",
+      trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "residual-alkalinity-from-equivalents",
       says = "Residual alkalinity of a liquor, from alkalinity and hardness in equivalents.",
@@ -42,7 +45,10 @@ public final class ResidualAlkalinity {
   }
 
   /// Residual alkalinity from an analysis in mg/L.
-  @Source(key = "kolbach1953", at = "divisors, as quoted in several places", trust = Trust.READ)
+  @Source(
+      key = "kolbach1953",
+      at = "divisors, as quoted in several places",
+      trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "residual-alkalinity",
       says = "Residual alkalinity of a liquor, from its calcium, magnesium and bicarbonate.",

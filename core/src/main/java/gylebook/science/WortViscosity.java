@@ -9,7 +9,10 @@ public final class WortViscosity {
   /// `log10(mu / mPa s) = 22.46 X - 0.114 + Y (1.1 + 43.1 X^1.25)`, `X = S/(1900 - 18 S)` with S in
   /// per cent, `Y = (30 - t)/(91 + t)`. About 1 % for sugar. Mash wort with its glucans is thicker:
   /// a lower bound. Refused outside 0 to 0.7 and 0 to 110 C.
-  @Source(key = "mathlouthi-genotelle", at = "viscosity of sucrose solutions", trust = Trust.READ)
+  @Source(
+      key = "mathlouthi-genotelle",
+      at = "viscosity of sucrose solutions",
+      trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "wort-viscosity",
       says = "How viscous is wort (as a sugar solution of its strength)?",

@@ -149,7 +149,7 @@ final class Harvest {
     put(Outcome.BREWHOUSE, lots.potentialKg > 0 ? extractKg / lots.potentialKg : 0);
     double lovibondKgPerL = lots.colourLovibondKg / fermenterL;
     double srm = Colour.maltUnitsSrm(Colour.maltUnitsNumber(lovibondKgPerL));
-    put(Outcome.COLOUR, Colour.beerEbc(srm) + lots.boilColourEbc);
+    put(Outcome.COLOUR, Colour.beerEbc(srm) * lots.colourFactor + lots.boilColourEbc);
     double limitFrac =
         (state.castFermentableKg + lots.fermenterExtractKg) / extractKg
             + lots.attenuationOffsetFrac;

@@ -17,6 +17,10 @@ public final class Lots {
 
   // The packet's alpha is one sample of a harvest (assumed: 6 % of the value).
   private static final double ALPHA_DOUBT_RATIO = 0.06;
+  // Three rules for the colour of a grist part by about so much from 11 to 37 malt colour units;
+  // how
+  // beers scatter about any of them nobody whom we read says.
+  private static final double COLOUR_DOUBT_RATIO = 0.10;
   // Malt to malt, attenuation differs by 3 % absolute (hot-side sheet, read spread).
   private static final double ATTENUATION_DOUBT_FRAC = 0.03;
   // Humulinones in pellets: 0.2 to 0.5 % by weight (Maye 2015).
@@ -46,6 +50,7 @@ public final class Lots {
   double wettingFactor;
   double isoFactor;
   double boilColourEbc;
+  double colourFactor;
   double kettleKeepsFrac;
   double fermentKeepsFrac;
   double pelletHoldsLPerKg;
@@ -82,6 +87,7 @@ public final class Lots {
     hops(recipe.hops(), settings.hopFactor(), doubts);
     liquor.read(recipe, settings, doubts);
     cold.read(recipe, doubts);
+    colourFactor = doubts.factor("model.colourFactor", COLOUR_DOUBT_RATIO);
   }
 
   private void grist(List<Goods> grist, double gristFactor, Doubts doubts) {

@@ -91,6 +91,14 @@ class ColourNoteTest {
         .isCloseTo(sum * (ratio - 1) / (dark - pale), within(0.02));
   }
 
+  /// Morey's curve, Mosher's line and Daniels' part by about a tenth (17.8, 15.8, 15.8 SRM at 37
+  /// units; 11.6, 10.7, 12.4 at 20): nobody may be surer of a colour than the rules agree.
+  @Test
+  void noForecastIsSurerOfAColourThanTheRulesAgree() {
+    Band band = plan(Demo.copperBitter()).forecast().figure("colourEbc").orElseThrow().band();
+    assertThat((band.high() - band.low()) / band.middle()).isBetween(0.18, 0.40);
+  }
+
   @Test
   void aColourThatIsReachedOrNotAskedForIsNoNote() {
     Recipe bitter = Demo.copperBitter();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.science.Reckoned;
 import gylebook.science.Source;
+import gylebook.science.Trust;
 import gylebook.units.AnyUnit;
 import gylebook.units.UnitName;
 import java.io.IOException;
@@ -161,5 +162,31 @@ class CatalogueTest {
   @Test
   void theSourcesFileIsThere() {
     assertThat(SOURCES).exists();
+  }
+
+  /// What its note says was not read, no function says was read.
+  @Test
+  void nobodyClaimsToHaveReadWhatTheListSaysWasNot() throws Exception {
+    Set<String> unread = new HashSet<>();
+    Matcher entry =
+        Pattern.compile(
+                "(?ms)^@\\w+\\{([^,]+),(?:(?!^\\}).)*?note = \\{"
+                    + "(?:Not read|Read second-hand|From memory|No source|Common practice)")
+            .matcher(Files.readString(SOURCES));
+    while (entry.find()) {
+      unread.add(entry.group(1).strip());
+    }
+    assertThat(unread).hasSizeGreaterThan(10).contains("brandam2003", "brewers-practice");
+    List<String> claims = new ArrayList<>();
+    for (Class<?> type : compiled()) {
+      for (Method method : type.getDeclaredMethods()) {
+        for (Source source : method.getAnnotationsByType(Source.class)) {
+          if (unread.contains(source.key()) && source.trust() == Trust.READ) {
+            claims.add(type.getSimpleName() + "." + method.getName() + ": " + source.key());
+          }
+        }
+      }
+    }
+    assertThat(claims).isEmpty();
   }
 }

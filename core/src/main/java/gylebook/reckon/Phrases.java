@@ -43,6 +43,8 @@ final class Phrases {
       whirlpool, hop stand, flameout, flame out: \
       iso-alpha-formed iso-alpha-in-even-cooling iso-alpha-in-free-cooling
       first wort hop, first wort hops, first wort hopping: first-wort-hop-iso-alpha
+      alpha solubility, solubility of alpha, large addition, hopping rate: iso-alpha-of-large-addition
+      gypsum solubility, gypsum dissolve, gypsum dissolves: salted-water
       humulinone: dry-hop-bitterness
       smm, smm half life, half life of smm: precursor-half-life precursor-half-life-from-boil
       mcu, malt colour units: beer-colour malt-colour-units

@@ -52,6 +52,7 @@ public final class SecondMethods {
       viscosity of water | water-viscosity.water | water-viscosity-fit.fit
       carbon dioxide in water | carbon-dioxide-in-water.water \
       | carbon-dioxide-in-water-compiled.compiled
+      heat of malt | malt-heat-ratio.relative | malt-heat-ratio-mixed.mixed
       strike temperature | strike.strike | strike-from-moisture.moist-malt-strike
       pressure in the bed | bed-pressure-carman.carman | bed-pressure-ergun.ergun
       pressure in the line | draught-line-gradient.gradient | draught-line-rule.least \

@@ -5,7 +5,9 @@ import gylebook.units.AnyUnit;
 /// An equilibrium constant over temperature: `log10 K = a1 + a2 T + a3/T + a4 log10 T + a5/T^2 + a6
 /// T^2`, T absolute.
 ///
-/// Figures from phreeqc.dat of the U.S. Geological Survey; most were fitted from 0 to 90 C or more.
+/// Figures from phreeqc.dat of the U.S. Geological Survey as of 2025; most were fitted from 0 to 90
+/// C or more. Older editions bind sulfate otherwise: calcium by 2.25 for 2.14, magnesium by 2.37
+/// for 2.42.
 @AnyUnit("coefficients of a logarithm over powers of the temperature")
 record Equilibrium(double a1, double a2, double a3, double a4, double a5, double a6) {
   private static final double REFERENCE = 298.15;

@@ -27,7 +27,12 @@ public final class Humulinone {
       equation = "B = rate share bitterness",
       range = "humulinones 0.2 to 0.5 %; up to 24 mg/L of them were found in beer")
   public static double isoEquivalentMgPerL(
-      double dryHopGPerL,
+      @Span(
+              least = 0,
+              most = 8,
+              beyond =
+                  "no more than 24 mg/L of humulinones were found in a beer, 8 g/L of hops' worth")
+          double dryHopGPerL,
       @Usually(0.003) double humulinoneFrac,
       @Usually(0.675) double bitternessRatio) {
     Require.notBelow0("dry hops in g/L", dryHopGPerL);

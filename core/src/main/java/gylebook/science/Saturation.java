@@ -52,7 +52,7 @@ public final class Saturation {
   /// D is `2 G / (-F - sqrt(F^2 - 4 E G))`; E, F and G are quadratic in the fourth root of p.
   ///
   /// - Valid: 0.6113 to 22064 kPa; outside it refuses. At 101.325 kPa it gives 99.974 C, not 100.
-  ///   Take the station pressure of the day: weather moves the boil by about half a kelvin.
+  ///   Take the station pressure of the day: weather moves the boil by half a kelvin and more.
   /// - Source: IAPWS-IF97, equation 31.
   @Reckoned(
       name = "boiling-point",

@@ -61,6 +61,7 @@ class SecondMethodsTest {
         "ibu 300 g 12 % 20 L 60 min | iso-alpha-of-large-addition | 0.9",
         "iso-alpha-of-addition 30 g 5.5 % 20 L 40 min | iso-alpha-of-large-addition | 0.01",
         "mash-ph 5 kg 20 L alkalinity 5 calcium 2.5 magnesium 0.4 | mash-ph-gas-kept | 0.03",
+        "malt-heat-ratio 4 % | malt-heat-ratio-mixed | 0.02",
         "mcu 20 | beer-colour-lines | 0.1",
         "beer-colour-of-malt 5 kg 10 20 L | beer-colour-of-malt-lines | 0.12",
         "carbonate 2.4 at 4 C | carbonation-pressure-german | 0.1",

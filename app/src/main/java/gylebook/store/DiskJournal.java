@@ -28,6 +28,14 @@ import org.sqlite.JDBC;
 /// [#append] returns. After a failure the file is opened anew, so that a disk that works again is
 /// used again.
 public final class DiskJournal implements Journal, AutoCloseable {
+  /// The second condition is always true here, and without it the database does not see that the
+  /// index over named entries holds all that is asked for: it would read the whole book at each
+  /// write.
+  static final String BY_ONCE = "SELECT * FROM entry WHERE once = ? AND once <> '' ORDER BY part";
+
+  static final String AFTER = "SELECT * FROM entry WHERE seq > ? ORDER BY seq";
+  static final String LAST_OF = "SELECT coalesce(max(seq), 0) FROM entry WHERE gyle = ?";
+
   private final String name;
   private final Opening opening;
   private @Nullable Connection connection;
@@ -99,8 +107,7 @@ public final class DiskJournal implements Journal, AutoCloseable {
   public synchronized List<Entry> entries(long afterSeq) {
     try {
       Connection open = opened();
-      try (PreparedStatement asked =
-          open.prepareStatement("SELECT * FROM entry WHERE seq > ? ORDER BY seq")) {
+      try (PreparedStatement asked = open.prepareStatement(AFTER)) {
         asked.setLong(1, afterSeq);
         List<Entry> entries = read(asked);
         open.commit();
@@ -154,16 +161,14 @@ public final class DiskJournal implements Journal, AutoCloseable {
     if (once.isEmpty()) {
       return List.of();
     }
-    try (PreparedStatement asked =
-        open.prepareStatement("SELECT * FROM entry WHERE once = ? ORDER BY part")) {
+    try (PreparedStatement asked = open.prepareStatement(BY_ONCE)) {
       asked.setString(1, once);
       return read(asked);
     }
   }
 
   private static long lastSeq(Connection open, String gyleId) throws SQLException {
-    try (PreparedStatement asked =
-        open.prepareStatement("SELECT coalesce(max(seq), 0) FROM entry WHERE gyle = ?")) {
+    try (PreparedStatement asked = open.prepareStatement(LAST_OF)) {
       asked.setString(1, gyleId);
       try (ResultSet row = asked.executeQuery()) {
         return row.next() ? row.getLong(1) : 0;

@@ -15,6 +15,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -23,6 +25,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DiskJournalTest extends JournalContract {
   @TempDir Path folder;
@@ -72,6 +76,25 @@ class DiskJournalTest extends JournalContract {
     journal = DiskJournal.open(file);
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
         .isEqualTo("rw-r-----");
+  }
+
+  /// What is asked at every write must not take longer the more a book holds.
+  @ParameterizedTest
+  @ValueSource(strings = {DiskJournal.BY_ONCE, DiskJournal.AFTER, DiskJournal.LAST_OF})
+  void nothingThatAWriteAsksReadsTheWholeBook(String asked) throws SQLException {
+    journal.append(three(0, "one"));
+    journal.close();
+    try (Connection open = DriverManager.getConnection("jdbc:sqlite:" + file);
+        PreparedStatement plan = open.prepareStatement("EXPLAIN QUERY PLAN " + asked)) {
+      plan.setString(1, "1");
+      StringBuilder steps = new StringBuilder();
+      try (ResultSet row = plan.executeQuery()) {
+        while (row.next()) {
+          steps.append(row.getString("detail")).append('\n');
+        }
+      }
+      assertThat(steps.toString()).contains("SEARCH entry USING").doesNotContain("SCAN");
+    }
   }
 
   @Test

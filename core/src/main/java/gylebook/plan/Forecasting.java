@@ -114,11 +114,11 @@ final class Forecasting {
   private static int longest(List<double[]> days) {
     int points = 0;
     for (double[] day : days) {
-      for (int t = day.length - 1; t >= points; t--) {
-        if (Double.isFinite(day[t])) {
-          points = t + 1;
-        }
+      int end = day.length;
+      while (end > points && !Double.isFinite(day[end - 1])) {
+        end--;
       }
+      points = Math.max(points, end);
     }
     return points;
   }

@@ -104,6 +104,10 @@ public final class Planner {
 
   private Planned planned() {
     double lengthL = recipe.aim().lengthL().inside();
+    Optional<Solver.Found> near = before.flatMap(one -> near(lengthL, one));
+    if (near.isPresent()) {
+      return new Planned.Feasible(planFor(near.get()));
+    }
     Solver.Found found = solved(lengthL, Lean.NONE);
     Optional<Limits.Bound> bound = Limits.of(recipe, rig, found);
     if (bound.isEmpty()) {
@@ -118,6 +122,13 @@ public final class Planner {
             ? bound.get().maybe() + " A fifth of it, or a quarter of the kettle, is still too much."
             : bound.get().maybe();
     return new Planned.Impossible(bound.get().key(), bound.get().says(), maybe, nearest);
+  }
+
+  /// The settings near those of the plan before, where they reach what is wanted.
+  private Optional<Solver.Found> near(double lengthL, Before one) {
+    return Optional.of(solved(lengthL, Lean.of(one)))
+        .filter(Solver.Found::met)
+        .filter(found -> Limits.of(recipe, rig, found).isEmpty());
   }
 
   /// The plan with rests as hot as can be held here.
@@ -139,7 +150,8 @@ public final class Planner {
 
   /// Solves; when the mash stands too high, liquor is held back for after the bag.
   private Solver.Found solved(double lengthL, Lean lean) {
-    Solver.Found found = new Solver(recipe, rig, lengthL, 0, lean).found();
+    Optional<Settings> start = before.map(one -> one.plan().settings());
+    Solver.Found found = new Solver(recipe, rig, lengthL, 0, lean, start).found();
     double topUpL = 0;
     for (int i = 0; i < 6 && Limits.overL(rig, found) > 0.01; i++) {
       double grainKg = grainKg(found.day());
@@ -150,7 +162,7 @@ public final class Planner {
         break;
       }
       topUpL += moreL;
-      found = new Solver(recipe, rig, lengthL, topUpL, lean).found();
+      found = new Solver(recipe, rig, lengthL, topUpL, lean, start).found();
     }
     return found;
   }

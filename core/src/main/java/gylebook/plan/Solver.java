@@ -38,12 +38,19 @@ final class Solver {
   private Outcomes out;
 
   Solver(Recipe recipe, Rig rig, double lengthL, double topUpL, Lean lean) {
+    this(recipe, rig, lengthL, topUpL, lean, Optional.empty());
+  }
+
+  /// @param start settings that may be near; else a guess is made
+  Solver(
+      Recipe recipe, Rig rig, double lengthL, double topUpL, Lean lean, Optional<Settings> start) {
     this.recipe = recipe;
     this.rig = rig;
     this.lengthL = lengthL;
     this.topUpL = topUpL;
     this.lean = lean;
-    this.settings = firstGuess();
+    this.settings =
+        start.map(near -> near.withLiquor(near.liquorL(), topUpL)).orElseGet(this::firstGuess);
     this.out = Outcomes.of(new BrewDay(recipe, rig, settings));
   }
 

@@ -20,6 +20,7 @@ public final class Doubts {
   private double[] drawn = new double[128];
   private int member = -1;
   private int asked;
+  private int doubtfulCount;
   private double @Nullable [][] given;
   private final List<Integer> places = new ArrayList<>();
 
@@ -81,8 +82,9 @@ public final class Doubts {
     }
     streams[names.size()] = Luck.stream(seed, name);
     names.add(name);
-    places.add((int) doubtful.stream().filter(each -> each).count());
+    places.add(doubtfulCount);
     doubtful.add(hasDoubt);
+    doubtfulCount += hasDoubt ? 1 : 0;
   }
 
   /// The names of the numbers that have any doubt, in the order asked.

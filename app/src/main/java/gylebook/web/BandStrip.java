@@ -122,9 +122,16 @@ final class BandStrip {
     svg.append("<path class=\"middle\" d=\"").append(line(trace.middle())).append("\"/></g>");
   }
 
+  /// The middle alone.
+  void middle(Trace trace, String kind) {
+    svg.append("<g class=\"%s\"><path class=\"middle\" d=\"".formatted(kind))
+        .append(line(trace.middle()))
+        .append("\"/></g>");
+  }
+
   /// The middle as an area down to the foot, hatched.
   void area(Trace trace, String kind) {
-    StringBuilder path = new StringBuilder();
+    Stroke path = new Stroke();
     double[] values = trace.middle();
     int i = 0;
     while (i < values.length) {
@@ -133,35 +140,35 @@ final class BandStrip {
         i++;
       }
       if (i > start) {
-        path.append(point('M', start, least));
+        path.to(axis.xOfPoint(start), y(least));
         for (int j = start; j < i; j++) {
-          path.append(point('L', j, values[j]));
+          path.to(axis.xOfPoint(j), y(values[j]));
         }
-        path.append(point('L', i - 1, least)).append('Z');
+        path.to(axis.xOfPoint(i - 1), y(least));
+        path.close();
       }
       i++;
     }
-    svg.append("<path class=\"hatched ").append(kind).append("\" d=\"").append(path).append("\"/>");
+    svg.append("<path class=\"hatched ")
+        .append(kind)
+        .append("\" d=\"")
+        .append(path.drawn())
+        .append("\"/>");
   }
 
-  /// Grey bars, a bar a step of the grid.
+  /// Grey bars, a bar a step of the grid; one path, because a page of a hundred boxes is slow.
   void bars(Trace trace) {
-    svg.append("<g class=\"duty\">");
+    Stroke path = new Stroke();
     double[] values = trace.middle();
     for (int i = 0; i < values.length; i++) {
       if (Double.isFinite(values[i]) && values[i] > 0) {
-        double width = Math.max(1, axis.xOfPoint(i + 1) - axis.xOfPoint(i) - 1.5);
-        svg.append(
-            String.format(
-                Locale.ROOT,
-                "<rect class=\"bar\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>",
-                axis.xOfPoint(i),
-                y(values[i]),
-                width,
-                y(least) - y(values[i])));
+        double x = axis.xOfPoint(i);
+        path.box(x, y(values[i]), Math.max(x + 1, axis.xOfPoint(i + 1) - 1.5), y(least));
       }
     }
-    svg.append("</g>");
+    svg.append("<g class=\"duty\"><path class=\"bar\" d=\"")
+        .append(path.drawn())
+        .append("\"/></g>");
   }
 
   /// A level that must not be crossed.
@@ -207,26 +214,20 @@ final class BandStrip {
             Html.escaped(says)));
   }
 
-  private String point(char move, int i, double value) {
-    return String.format(Locale.ROOT, "%c%.1f %.1f", move, axis.xOfPoint(i), y(value));
-  }
-
   private String line(double[] values) {
-    StringBuilder path = new StringBuilder();
-    boolean open = false;
+    Stroke path = new Stroke();
     for (int i = 0; i < values.length; i++) {
       if (Double.isFinite(values[i])) {
-        path.append(point(open ? 'L' : 'M', i, values[i]));
-        open = true;
+        path.to(axis.xOfPoint(i), y(values[i]));
       } else {
-        open = false;
+        path.lift();
       }
     }
-    return path.toString();
+    return path.drawn();
   }
 
   private String band(Trace trace) {
-    StringBuilder path = new StringBuilder();
+    Stroke path = new Stroke();
     int i = 0;
     while (i < trace.low().length) {
       int start = i;
@@ -234,17 +235,17 @@ final class BandStrip {
         i++;
       }
       for (int j = start; j < i; j++) {
-        path.append(point(j == start ? 'M' : 'L', j, trace.high()[j]));
+        path.to(axis.xOfPoint(j), y(trace.high()[j]));
       }
       for (int j = i - 1; j >= start; j--) {
-        path.append(point('L', j, trace.low()[j]));
+        path.to(axis.xOfPoint(j), y(trace.low()[j]));
       }
       if (i > start) {
-        path.append('Z');
+        path.close();
       }
       i++;
     }
-    return path.toString();
+    return path.drawn();
   }
 
   String drawn() {

@@ -111,7 +111,8 @@ final class DayChart {
     BandStrip strip = strip("wortC", 170, 0, most);
     strip.trace(wort.get(), "temperature");
     Optional<Trace> grain = axis.trace("grainC");
-    grain.ifPresent(trace -> strip.trace(trace, "temperature grain"));
+    // Wort and grain run close together; two bands over each other could not be told apart.
+    grain.ifPresent(trace -> strip.middle(trace, "temperature grain"));
     named(strip, "doughedIn", 12, "grain: dashed", grain);
     named(strip, "boilReached", -24, "wort", wort);
     svg.append(strip.drawn());

@@ -13,7 +13,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /// Figures as a brewer reads them; the name of a figure says which unit it is in.
 @AnyUnit("shows every quantity")
@@ -21,6 +23,9 @@ public final class Shown {
   private static final double SEC_PER_MIN = 60;
   private static final long LONG_MIN = 72 * 60;
   private static final double MIN_PER_DAY = 1440;
+
+  /// Names are words of our own code, so there are only so many.
+  private static final Map<String, Optional<UnitName>> NAMED = new ConcurrentHashMap<>();
 
   private final ReadingUnits units;
 
@@ -35,7 +40,12 @@ public final class Shown {
   }
 
   private static Optional<Unit> inside(String key) {
-    return UnitName.of(key).flatMap(UnitName::unit);
+    return named(key).flatMap(UnitName::unit);
+  }
+
+  /// A page asks for the same names hundreds of times.
+  private static Optional<UnitName> named(String key) {
+    return NAMED.computeIfAbsent(key, UnitName::of);
   }
 
   /// One value with its unit.
@@ -51,7 +61,7 @@ public final class Shown {
       return units.shown(Quantity.VOLUME, value) + "/h";
     }
     if (inside.isEmpty()) {
-      String symbol = UnitName.of(key).map(UnitName::symbol).orElse("");
+      String symbol = named(key).map(UnitName::symbol).orElse("");
       return (String.format(Locale.ROOT, "%.3g", value) + " " + symbol).strip();
     }
     double held = inside.get().toInside(value);
@@ -87,7 +97,7 @@ public final class Shown {
   public String change(String key, double near, double change) {
     Optional<Unit> inside = inside(key);
     if (inside.isEmpty()) {
-      return signed(change, 2) + " " + UnitName.of(key).map(UnitName::symbol).orElse("");
+      return signed(change, 2) + " " + named(key).map(UnitName::symbol).orElse("");
     }
     Unit reading = units.unit(inside.get().quantity());
     double from = reading.fromInside(inside.get().toInside(near));

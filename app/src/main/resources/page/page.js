@@ -61,7 +61,8 @@ export function sentence(said) {
 function show(said, focusSlot) {
   forecast();
   const busy = [replace(document.getElementById("papers"), said.papers)];
-  busy.push(replace(document.getElementById("rig-papers"), said.rig));
+  // A rig that stayed as it was is not told again.
+  if (said.rig) busy.push(replace(document.getElementById("rig-papers"), said.rig));
   if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
 }
 
@@ -81,14 +82,32 @@ function replace(place, html) {
   return busy;
 }
 
-/** Sections that stay keep their heights while they are off the screen, so that nothing jumps. */
+/** What reads as before stays in its place: less to lay out, nothing that jumps, the focus kept. */
 function renew(place, html) {
   const made = document.createElement("template");
   made.innerHTML = html;
-  const shape = (parts) => [...parts].map((part) => part.cloneNode(false).outerHTML).join();
-  const same = shape(made.content.children) === shape(place.children);
-  if (!same) return place.replaceChildren(made.content);
-  [...made.content.children].forEach((part, i) => place.children[i].replaceChildren(...part.childNodes));
+  settle(place, made.content);
+}
+
+/** The tag of a node without what is in it; whether a reader opened it is not part of that. */
+function tag(node) {
+  const bare = node.cloneNode(false);
+  if (bare.nodeName === "DETAILS") bare.open = false;
+  return bare.outerHTML;
+}
+
+function settle(place, made) {
+  const now = [...place.childNodes];
+  const next = [...made.childNodes];
+  if (now.length !== next.length || next.some((node, i) => node.nodeName !== now[i].nodeName)) {
+    place.replaceChildren(...next);
+    return;
+  }
+  next.forEach((node, i) => {
+    if (now[i].isEqualNode(node)) return;
+    if (node.hasChildNodes() && tag(node) === tag(now[i])) settle(now[i], node);
+    else now[i].replaceWith(node);
+  });
 }
 
 /** Somebody who types the next value while the last is being saved goes on typing. */

@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 
 /// Forecasts that are under way. A newer one for the same gyle stops the older; the last whole one
@@ -56,15 +57,25 @@ final class Forecasts {
         : begin(gyleId);
   }
 
-  /// Begins a first look while the page is still being told what was written; it will ask for it
-  /// next. Where nobody has looked at this gyle yet, nobody waits for it.
-  void lookAhead(String gyleId, Recipe recipe, Rig rig) {
-    if (!whole.containsKey(gyleId)) {
+  /// Begins a first look while a change is still being written and told of; the page will ask for
+  /// it next. Where nobody has looked at this gyle yet, nobody waits for it; one that was begun for
+  /// just this goes on.
+  ///
+  /// @param then what else can be made ready before anybody asks
+  void lookAhead(String gyleId, Recipe recipe, Rig rig, Consumer<Planned> then) {
+    Ahead begun = ahead.get(gyleId);
+    boolean underWay = begun != null && !overtaken(gyleId, begun.number()) && begun.is(recipe, rig);
+    if (underWay || !whole.containsKey(gyleId)) {
       return;
     }
     long number = begin(gyleId);
     FutureTask<Planned> look =
-        new FutureTask<>(() -> anew(gyleId, number, recipe, rig, FIRST_DAYS, _ -> {}));
+        new FutureTask<>(
+            () -> {
+              Planned planned = anew(gyleId, number, recipe, rig, FIRST_DAYS, _ -> {});
+              then.accept(planned);
+              return planned;
+            });
     ahead.put(gyleId, new Ahead(number, recipe, rig, look));
     Thread.ofPlatform().daemon().name("look ahead").start(look);
   }
@@ -79,13 +90,13 @@ final class Forecasts {
   /// @throws CancellationException when a newer one began, or the reader left
   Planned planned(
       String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
-    Remembered before = last.get(gyleId);
-    if (before != null && before.is(recipe, rig, days)) {
-      return before.planned();
-    }
     Ahead begun = ahead.get(gyleId);
-    return begun != null && begun.number() == number && days == FIRST_DAYS
-        ? waited(begun.look())
+    if (begun != null && begun.number() == number && days == FIRST_DAYS) {
+      return waited(begun.look());
+    }
+    Remembered before = last.get(gyleId);
+    return before != null && before.is(recipe, rig, days)
+        ? before.planned()
         : anew(gyleId, number, recipe, rig, days, progress);
   }
 

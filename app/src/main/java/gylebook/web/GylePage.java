@@ -12,8 +12,10 @@ import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// The page of one gyle: its sentences are the form; the forecast is fetched beside them.
 final class GylePage {
@@ -133,14 +135,25 @@ final class GylePage {
 
   /// What an answer brings back after a change: both papers as they are now.
   static Map<String, Object> changed(Book book, String gyleId, Papers papers) {
-    return book.gyle(gyleId)
-        .<Map<String, Object>>map(
-            gyle ->
-                Map.of(
-                    "seq", gyle.lastSeq(),
-                    "papers", words(book, gyle, papers),
-                    "rig", rig(book, gyle, papers)))
-        .orElse(Map.of());
+    return changed(book, gyleId, Optional.empty(), papers);
+  }
+
+  /// What an answer brings back to somebody who saw how the gyle stood: what is other now.
+  static Map<String, Object> changed(
+      Book book, String gyleId, Optional<Gyle> stood, Papers papers) {
+    Optional<Gyle> found = book.gyle(gyleId);
+    if (found.isEmpty()) {
+      return Map.of();
+    }
+    Gyle gyle = found.get();
+    Map<String, Object> other = new HashMap<>();
+    other.put("seq", gyle.lastSeq());
+    // Its words carry the entry they stand at, so they always come.
+    other.put("papers", words(book, gyle, papers));
+    if (!stood.map(Gyle::rig).equals(Optional.of(gyle.rig()))) {
+      other.put("rig", rig(book, gyle, papers));
+    }
+    return other;
   }
 
   private static String words(Book book, Gyle gyle, Papers papers) {

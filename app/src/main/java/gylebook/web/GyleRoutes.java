@@ -15,6 +15,7 @@ import gylebook.telling.Filling;
 import gylebook.telling.Finish;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
+import gylebook.units.ReadingUnits;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 
 /// Reading and changing one gyle.
 final class GyleRoutes {
@@ -31,6 +33,10 @@ final class GyleRoutes {
   private final Desk desk;
   private final Papers papers;
   private final Forecasts forecasts = new Forecasts();
+  private final Map<String, Told> told = new ConcurrentHashMap<>();
+
+  /// A forecast as it was last told.
+  private record Told(Planned planned, ReadingUnits units, String expect, String html) {}
 
   GyleRoutes(Desk desk, Papers papers) {
     this.desk = desk;
@@ -128,12 +134,8 @@ final class GyleRoutes {
         Planned planned =
             forecasts.planned(
                 gyleId, number, recipe, rig, days, done -> lines.progress(done, days));
-        lines.forecast(
-            gyle.lastSeq(),
-            days,
-            days == Planner.USUAL_DAYS,
-            expect(planned, recipe),
-            Pages.forecast(planned, desk.book().units()));
+        Told now = told(gyleId, planned, recipe);
+        lines.forecast(gyle.lastSeq(), days, days == Planner.USUAL_DAYS, now.expect(), now.html());
       }
     } catch (CancellationException _) {
       lines.overtaken();
@@ -148,10 +150,18 @@ final class GyleRoutes {
     };
   }
 
-  private String expect(Planned planned, Recipe recipe) {
+  private Told told(String gyleId, Planned planned, Recipe recipe) {
+    ReadingUnits units = desk.book().units();
+    Told last = told.get(gyleId);
+    if (last != null && last.planned().equals(planned) && last.units().equals(units)) {
+      return last;
+    }
     String begin = Finish.says(planned, recipe);
-    return Pages.expect(planned, desk.book().units())
-        + (begin.isEmpty() ? "" : " " + Html.escaped(begin));
+    String expect =
+        Pages.expect(planned, units) + (begin.isEmpty() ? "" : " " + Html.escaped(begin));
+    Told now = new Told(planned, units, expect, Pages.forecast(planned, units));
+    told.put(gyleId, now);
+    return now;
   }
 
   private void fill(Context context) {
@@ -163,18 +173,24 @@ final class GyleRoutes {
     Map<String, String> said = Said.words(context);
     String slot = said.getOrDefault("slot", "");
     String typed = said.getOrDefault("typed", "");
+    Rig rig = papers.rig(gyle.rig().document());
+    Recipe recipe = papers.recipe(gyle.recipe().document());
+    // What the sender has not seen will not be written, so there is nothing to look ahead to.
+    boolean seen = Said.seen(context) == gyle.lastSeq();
     if (said.getOrDefault("of", "").equals("rig")) {
-      Rig rig = papers.rig(gyle.rig().document());
       switch (Filling.rig(rig, slot, typed, desk.book().units())) {
-        case Filled.Done<Rig>(Rig thing) ->
-            write(context, new Command.KeepRig(papers.document(thing), because(said)));
+        case Filled.Done<Rig>(Rig thing) -> {
+          lookAhead(seen, gyle.gyleId(), recipe, thing);
+          write(context, new Command.KeepRig(papers.document(thing), because(said)));
+        }
         case Filled.Unclear<Rig> unclear -> Said.unclear(context, unclear);
       }
     } else {
-      Recipe recipe = papers.recipe(gyle.recipe().document());
       switch (Filling.recipe(recipe, slot, typed, desk.book().units())) {
-        case Filled.Done<Recipe>(Recipe thing) ->
-            write(context, new Command.KeepRecipe(papers.document(thing), because(said)));
+        case Filled.Done<Recipe>(Recipe thing) -> {
+          lookAhead(seen, gyle.gyleId(), thing, rig);
+          write(context, new Command.KeepRecipe(papers.document(thing), because(said)));
+        }
         case Filled.Unclear<Recipe> unclear -> Said.unclear(context, unclear);
       }
     }
@@ -230,16 +246,25 @@ final class GyleRoutes {
 
   private void write(Context context, Command command) {
     String gyleId = context.pathParam("gyleId");
+    Optional<Gyle> stood = desk.book().gyle(gyleId);
     Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
     if (answer instanceof Desk.Answer.Written(Book book)) {
       book.gyle(gyleId).ifPresent(this::lookAhead);
+      Said.json(context, HttpStatus.OK, GylePage.changed(book, gyleId, stood, papers));
+    } else {
+      Said.answer(context, answer, book -> GylePage.changed(book, gyleId, papers));
     }
-    Said.answer(context, answer, book -> GylePage.changed(book, gyleId, papers));
   }
 
   private void lookAhead(Gyle gyle) {
-    forecasts.lookAhead(
-        gyle.gyleId(), papers.recipe(gyle.recipe().document()), papers.rig(gyle.rig().document()));
+    Recipe recipe = papers.recipe(gyle.recipe().document());
+    lookAhead(true, gyle.gyleId(), recipe, papers.rig(gyle.rig().document()));
+  }
+
+  private void lookAhead(boolean seen, String gyleId, Recipe recipe, Rig rig) {
+    if (seen) {
+      forecasts.lookAhead(gyleId, recipe, rig, planned -> told(gyleId, planned, recipe));
+    }
   }
 
   static void notThere(Context context) {

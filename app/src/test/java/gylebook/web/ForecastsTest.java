@@ -12,6 +12,7 @@ import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +36,7 @@ class ForecastsTest {
 
   @Test
   void aLookBegunAheadIsTheOneThatIsAskedFor() {
-    forecasts.lookAhead(GYLE, WHEAT, RIG);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
     long number = forecasts.begin(GYLE, WHEAT, RIG);
 
     Planned ahead = planned(number, WHEAT, Forecasts.FIRST_DAYS);
@@ -57,8 +58,30 @@ class ForecastsTest {
   }
 
   @Test
+  void whatElseIsMadeReadyIsReadyWhenTheLookIs() {
+    List<Planned> told = new CopyOnWriteArrayList<>();
+    forecasts.lookAhead(GYLE, WHEAT, RIG, told::add);
+
+    Planned ahead = planned(forecasts.begin(GYLE, WHEAT, RIG), WHEAT, Forecasts.FIRST_DAYS);
+
+    assertThat(told).hasSize(1);
+    assertThat(told.getFirst()).isSameAs(ahead);
+  }
+
+  /// It is begun when a change is understood, and asked for again when the change is written.
+  @Test
+  void aLookThatIsUnderWayIsNotBegunAgain() {
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
+    long number = forecasts.begin(GYLE, WHEAT, RIG);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
+
+    assertThat(forecasts.overtaken(GYLE, number)).isFalse();
+    assertThat(forecasts.begin(GYLE, WHEAT, RIG)).isEqualTo(number);
+  }
+
+  @Test
   void aLookAheadForAnotherEditIsStoppedAndNotTaken() {
-    forecasts.lookAhead(GYLE, WHEAT, RIG);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
     long ahead = forecasts.begin(GYLE, WHEAT, RIG);
     long number = forecasts.begin(GYLE, BITTER, RIG);
 
@@ -69,7 +92,7 @@ class ForecastsTest {
 
   @Test
   void whoWaitsForALookThatWasStoppedIsToldSo() {
-    forecasts.lookAhead(GYLE, WHEAT, RIG);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
     long ahead = forecasts.begin(GYLE, WHEAT, RIG);
     var _ = forecasts.begin(GYLE);
 
@@ -80,7 +103,7 @@ class ForecastsTest {
   @Test
   void whereNobodyHasLookedNothingIsBegun() {
     long before = forecasts.begin("wheat");
-    forecasts.lookAhead("wheat", WHEAT, RIG);
+    forecasts.lookAhead("wheat", WHEAT, RIG, _ -> {});
 
     assertThat(forecasts.overtaken("wheat", before)).isFalse();
   }

@@ -57,12 +57,14 @@ export function sentence(said) {
   return `${said.what ?? "That did not work."}${value} ${said.maybe ?? ""}`.trim();
 }
 
-/** Asks for the forecast and, while it is reckoned, puts the new sentences in place. */
+/** Puts the new sentences in place and the forecast that came with them, or asks for it. */
 function show(said, focusSlot) {
-  forecast();
+  // What has to be asked for is on its way while the sentences are put in place.
+  if (!said.look) forecast();
   const busy = [replace(document.getElementById("papers"), said.papers)];
   // A rig that stayed as it was is not told again.
   if (said.rig) busy.push(replace(document.getElementById("rig-papers"), said.rig));
+  if (said.look) forecast(said.look);
   if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
 }
 
@@ -82,21 +84,27 @@ function replace(place, html) {
   return busy;
 }
 
+// Sections and what stands in them; to look deeper costs more than it spares.
+const DEEP = 1;
+
 /** What reads as before stays in its place: less to lay out, nothing that jumps, the focus kept. */
 function renew(place, html) {
   const made = document.createElement("template");
   made.innerHTML = html;
-  settle(place, made.content);
+  settle(place, made.content, DEEP);
 }
 
-/** The tag of a node without what is in it; whether a reader opened it is not part of that. */
-function tag(node) {
-  const bare = node.cloneNode(false);
-  if (bare.nodeName === "DETAILS") bare.open = false;
-  return bare.outerHTML;
+/** What a reader opened stays open. */
+function dress(node, like) {
+  for (const { name } of [...node.attributes]) {
+    if (!like.hasAttribute(name) && name !== "open") node.removeAttribute(name);
+  }
+  for (const { name, value } of like.attributes) {
+    if (node.getAttribute(name) !== value) node.setAttribute(name, value);
+  }
 }
 
-function settle(place, made) {
+function settle(place, made, deep) {
   const now = [...place.childNodes];
   const next = [...made.childNodes];
   if (now.length !== next.length || next.some((node, i) => node.nodeName !== now[i].nodeName)) {
@@ -105,8 +113,9 @@ function settle(place, made) {
   }
   next.forEach((node, i) => {
     if (now[i].isEqualNode(node)) return;
-    if (node.hasChildNodes() && tag(node) === tag(now[i])) settle(now[i], node);
-    else now[i].replaceWith(node);
+    if (!deep || !node.hasChildNodes()) return now[i].replaceWith(node);
+    dress(now[i], node);
+    settle(now[i], node, deep - 1);
   });
 }
 
@@ -152,6 +161,7 @@ function edit(slot) {
     if (event.key === "Escape") close();
     event.stopPropagation();
   });
+  field.addEventListener("input", () => ahead(slot, field.value));
   const name = once();
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
@@ -184,6 +194,28 @@ function edit(slot) {
       field.focus();
     }
   });
+}
+
+let typedNext = null;
+let telling = false;
+
+/** Tells what is being typed, so that its forecast is begun; only the newest counts. */
+async function ahead(slot, typed) {
+  if (!gyle || slot.dataset.of === "newcomer") return;
+  typedNext = new URLSearchParams({ of: slot.dataset.of, slot: slot.dataset.slot, typed });
+  if (telling) return;
+  telling = true;
+  try {
+    while (typedNext) {
+      const asked = typedNext;
+      typedNext = null;
+      await fetch(`/api/gyles/${gyle.dataset.gyle}/ahead?${asked}`);
+    }
+  } catch {
+    // Nothing hangs on it: the forecast then begins when the value is taken.
+  } finally {
+    telling = false;
+  }
 }
 
 /** A line that can go has a button for it; nobody has to know that nought does the same. */
@@ -228,14 +260,16 @@ function button(words, type) {
 
 // ---- the forecast, as it comes ----
 
-async function forecast() {
+/** @param look the first look, where it is there already */
+async function forecast(look) {
   const place = document.getElementById("forecast");
   reader?.abort();
   const mine = new AbortController();
   reader = mine;
   place.setAttribute("aria-busy", "true");
   try {
-    await glance("first", mine, place);
+    if (look) tell(look, place, "Saved. ");
+    else await glance("first", mine, place);
     await painted();
     // The whole forecast takes every processor; what is there already is to be seen first.
     await glance("whole", mine, place);
@@ -258,12 +292,16 @@ async function glance(which, mine, place) {
     if ("progress" in report) {
       progress(report.progress);
     } else if (report.forecast) {
-      replace(place, report.forecast);
-      document.getElementById("expect").innerHTML = report.expect;
-      place.dataset.days = report.days;
-      say(report.last ? "" : "A first look; the whole forecast follows.");
+      tell(report, place);
     }
   }
+}
+
+function tell(report, place, before = "") {
+  replace(place, report.forecast);
+  document.getElementById("expect").innerHTML = report.expect;
+  place.dataset.days = report.days;
+  say(report.last ? "" : `${before}A first look; the whole forecast follows.`);
 }
 
 function progress(percent) {

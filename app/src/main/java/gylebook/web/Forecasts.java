@@ -5,11 +5,16 @@ import gylebook.plan.Planned;
 import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
+import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -34,9 +39,9 @@ final class Forecasts {
   }
 
   /// A first look that was begun before anybody asked for it.
-  private record Ahead(long number, Recipe recipe, Rig rig, FutureTask<Planned> look) {
+  private record Ahead(Recipe recipe, Rig rig, FutureTask<Planned> look, AtomicBoolean stopped) {
     boolean is(Recipe other, Rig otherRig) {
-      return recipe.equals(other) && rig.equals(otherRig);
+      return !stopped.get() && recipe.equals(other) && rig.equals(otherRig);
     }
   }
 
@@ -47,37 +52,46 @@ final class Forecasts {
     return number(gyleId).incrementAndGet();
   }
 
-  /// Says that somebody wants to look at a gyle. A look that was begun for just this goes on.
-  ///
-  /// @return its number
-  long begin(String gyleId, Recipe recipe, Rig rig) {
-    Ahead begun = ahead.get(gyleId);
-    return begun != null && !overtaken(gyleId, begun.number()) && begun.is(recipe, rig)
-        ? begun.number()
-        : begin(gyleId);
-  }
-
-  /// Begins a first look while a change is still being written and told of; the page will ask for
-  /// it next. Where nobody has looked at this gyle yet, nobody waits for it; one that was begun for
-  /// just this goes on.
+  /// Begins a first look that somebody may want next, while a change is still being typed, written
+  /// or told of. It overtakes nothing but an older one of its kind, and one for just this goes on.
+  /// Where nobody has looked at this gyle yet, nobody waits for it.
   ///
   /// @param then what else can be made ready before anybody asks
-  void lookAhead(String gyleId, Recipe recipe, Rig rig, Consumer<Planned> then) {
+  synchronized void lookAhead(String gyleId, Recipe recipe, Rig rig, Consumer<Planned> then) {
     Ahead begun = ahead.get(gyleId);
-    boolean underWay = begun != null && !overtaken(gyleId, begun.number()) && begun.is(recipe, rig);
-    if (underWay || !whole.containsKey(gyleId)) {
+    if (begun != null && begun.is(recipe, rig) || !whole.containsKey(gyleId)) {
       return;
     }
-    long number = begin(gyleId);
+    if (begun != null) {
+      begun.stopped().set(true);
+    }
+    AtomicBoolean stopped = new AtomicBoolean();
     FutureTask<Planned> look =
         new FutureTask<>(
             () -> {
-              Planned planned = anew(gyleId, number, recipe, rig, FIRST_DAYS, _ -> {});
+              Planned planned = fresh(gyleId, recipe, rig, FIRST_DAYS, stopped::get, _ -> {});
               then.accept(planned);
               return planned;
             });
-    ahead.put(gyleId, new Ahead(number, recipe, rig, look));
+    ahead.put(gyleId, new Ahead(recipe, rig, look, stopped));
     Thread.ofPlatform().daemon().name("look ahead").start(look);
+  }
+
+  /// The first look that was begun ahead for just this, if it comes soon.
+  Optional<Planned> soon(String gyleId, Recipe recipe, Rig rig, Duration patience) {
+    Ahead begun = ahead.get(gyleId);
+    if (begun == null || !begun.is(recipe, rig)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(begun.look().get(patience.toMillis(), TimeUnit.MILLISECONDS));
+    } catch (TimeoutException | ExecutionException _) {
+      // Who asks for it next waits for it, or hears what is wrong.
+      return Optional.empty();
+    } catch (InterruptedException _) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    }
   }
 
   /// Whether a newer one has begun.
@@ -91,7 +105,7 @@ final class Forecasts {
   Planned planned(
       String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
     Ahead begun = ahead.get(gyleId);
-    if (begun != null && begun.number() == number && days == FIRST_DAYS) {
+    if (days == FIRST_DAYS && begun != null && begun.is(recipe, rig)) {
       return waited(begun.look());
     }
     Remembered before = last.get(gyleId);
@@ -115,7 +129,8 @@ final class Forecasts {
 
   private Planned anew(
       String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
-    Planned planned = fresh(gyleId, number, recipe, rig, days, progress);
+    BooleanSupplier stop = () -> overtaken(gyleId, number);
+    Planned planned = fresh(gyleId, recipe, rig, days, stop, progress);
     last.put(gyleId, new Remembered(recipe, rig, days, planned));
     if (days == Planner.USUAL_DAYS && planned instanceof Planned.Feasible(Plan plan)) {
       whole.put(gyleId, new Planner.Before(recipe, rig, plan));
@@ -125,8 +140,7 @@ final class Forecasts {
 
   /// The first look after an edit leans on the last whole plan.
   private Planned fresh(
-      String gyleId, long number, Recipe recipe, Rig rig, int days, IntConsumer progress) {
-    BooleanSupplier stop = () -> overtaken(gyleId, number);
+      String gyleId, Recipe recipe, Rig rig, int days, BooleanSupplier stop, IntConsumer progress) {
     Planner.Before before = whole.get(gyleId);
     return before == null || days == Planner.USUAL_DAYS
         ? Planner.plan(recipe, rig, days, Planner.USUAL_SEED, stop, progress)

@@ -19,6 +19,7 @@ import gylebook.units.ReadingUnits;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -30,13 +31,16 @@ import java.util.concurrent.ConcurrentHashMap;
 final class GyleRoutes {
   private static final List<Integer> BOTH = List.of(Forecasts.FIRST_DAYS, Planner.USUAL_DAYS);
 
+  /// "Saved" may wait so long for the look that comes along with it: nobody notices.
+  private static final Duration AS_GOOD_AS_THERE = Duration.ofMillis(40);
+
   private final Desk desk;
   private final Papers papers;
   private final Forecasts forecasts = new Forecasts();
   private final Map<String, Told> told = new ConcurrentHashMap<>();
 
   /// A forecast as it was last told.
-  private record Told(Planned planned, ReadingUnits units, String expect, String html) {}
+  record Told(Planned planned, ReadingUnits units, String expect, String html) {}
 
   GyleRoutes(Desk desk, Papers papers) {
     this.desk = desk;
@@ -51,6 +55,7 @@ final class GyleRoutes {
     routes.get("/gyles/{gyleId}/plan", this::fixed);
     routes.get("/gyles/{gyleId}/sheet", this::sheet);
     routes.get("/api/gyles/{gyleId}/forecast", this::stream);
+    routes.get("/api/gyles/{gyleId}/ahead", this::ahead);
     routes.post("/api/gyles/{gyleId}/fill", this::fill);
     routes.post("/api/gyles/{gyleId}/undo", context -> write(context, new Command.Undo()));
     routes.post("/api/gyles/{gyleId}/fix", this::fix);
@@ -127,7 +132,7 @@ final class GyleRoutes {
     String gyleId = gyle.gyleId();
     Recipe recipe = papers.recipe(gyle.recipe().document());
     Rig rig = papers.rig(gyle.rig().document());
-    long number = forecasts.begin(gyleId, recipe, rig);
+    long number = forecasts.begin(gyleId);
     Lines lines = new Lines(context, () -> forecasts.leave(gyleId, number));
     try {
       for (int days : looks(context)) {
@@ -135,7 +140,7 @@ final class GyleRoutes {
             forecasts.planned(
                 gyleId, number, recipe, rig, days, done -> lines.progress(done, days));
         Told now = told(gyleId, planned, recipe);
-        lines.forecast(gyle.lastSeq(), days, days == Planner.USUAL_DAYS, now.expect(), now.html());
+        lines.forecast(Lines.forecast(gyle.lastSeq(), days, days == Planner.USUAL_DAYS, now));
       }
     } catch (CancellationException _) {
       lines.overtaken();
@@ -164,35 +169,55 @@ final class GyleRoutes {
     return now;
   }
 
+  /// A change as it was understood: one of the two papers is new.
+  private record Change(Recipe recipe, Rig rig, boolean ofRig) {}
+
+  private Filled<Change> understood(Gyle gyle, String of, String slot, String typed) {
+    Recipe recipe = papers.recipe(gyle.recipe().document());
+    Rig rig = papers.rig(gyle.rig().document());
+    ReadingUnits units = desk.book().units();
+    return of.equals("rig")
+        ? Filling.rig(rig, slot, typed, units).map(thing -> new Change(recipe, thing, true))
+        : Filling.recipe(recipe, slot, typed, units).map(thing -> new Change(thing, rig, false));
+  }
+
+  /// Somebody is typing: what they have typed so far may be what they want to see next.
+  private void ahead(Context context) {
+    Optional<Gyle> found = found(context);
+    if (found.isEmpty()) {
+      return;
+    }
+    Filled<Change> change =
+        understood(
+            found.get(), asked(context, "of"), asked(context, "slot"), asked(context, "typed"));
+    if (change instanceof Filled.Done<Change>(Change thing)) {
+      lookAhead(found.get().gyleId(), thing.recipe(), thing.rig());
+    }
+    context.status(HttpStatus.NO_CONTENT);
+  }
+
+  private static String asked(Context context, String name) {
+    return Optional.ofNullable(context.queryParam(name)).orElse("");
+  }
+
   private void fill(Context context) {
     Optional<Gyle> found = found(context);
     if (found.isEmpty()) {
       return;
     }
-    Gyle gyle = found.get();
     Map<String, String> said = Said.words(context);
     String slot = said.getOrDefault("slot", "");
     String typed = said.getOrDefault("typed", "");
-    Rig rig = papers.rig(gyle.rig().document());
-    Recipe recipe = papers.recipe(gyle.recipe().document());
-    // What the sender has not seen will not be written, so there is nothing to look ahead to.
-    boolean seen = Said.seen(context) == gyle.lastSeq();
-    if (said.getOrDefault("of", "").equals("rig")) {
-      switch (Filling.rig(rig, slot, typed, desk.book().units())) {
-        case Filled.Done<Rig>(Rig thing) -> {
-          lookAhead(seen, gyle.gyleId(), recipe, thing);
-          write(context, new Command.KeepRig(papers.document(thing), because(said)));
-        }
-        case Filled.Unclear<Rig> unclear -> Said.unclear(context, unclear);
+    switch (understood(found.get(), said.getOrDefault("of", ""), slot, typed)) {
+      case Filled.Done<Change>(Change thing) -> {
+        lookAhead(found.get().gyleId(), thing.recipe(), thing.rig());
+        write(
+            context,
+            thing.ofRig()
+                ? new Command.KeepRig(papers.document(thing.rig()), because(said))
+                : new Command.KeepRecipe(papers.document(thing.recipe()), because(said)));
       }
-    } else {
-      switch (Filling.recipe(recipe, slot, typed, desk.book().units())) {
-        case Filled.Done<Recipe>(Recipe thing) -> {
-          lookAhead(seen, gyle.gyleId(), thing, rig);
-          write(context, new Command.KeepRecipe(papers.document(thing), because(said)));
-        }
-        case Filled.Unclear<Recipe> unclear -> Said.unclear(context, unclear);
-      }
+      case Filled.Unclear<Change> unclear -> Said.unclear(context, unclear);
     }
   }
 
@@ -249,22 +274,30 @@ final class GyleRoutes {
     Optional<Gyle> stood = desk.book().gyle(gyleId);
     Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
     if (answer instanceof Desk.Answer.Written(Book book)) {
-      book.gyle(gyleId).ifPresent(this::lookAhead);
-      Said.json(context, HttpStatus.OK, GylePage.changed(book, gyleId, stood, papers));
+      Map<String, Object> changed = GylePage.changed(book, gyleId, stood, papers);
+      book.gyle(gyleId).flatMap(this::lookedAhead).ifPresent(look -> changed.put("look", look));
+      Said.json(context, HttpStatus.OK, changed);
     } else {
       Said.answer(context, answer, book -> GylePage.changed(book, gyleId, papers));
     }
   }
 
-  private void lookAhead(Gyle gyle) {
+  /// The first look at what was written, when it is as good as there; else the page asks for it.
+  private Optional<Map<String, Object>> lookedAhead(Gyle gyle) {
+    String gyleId = gyle.gyleId();
     Recipe recipe = papers.recipe(gyle.recipe().document());
-    lookAhead(true, gyle.gyleId(), recipe, papers.rig(gyle.rig().document()));
+    Rig rig = papers.rig(gyle.rig().document());
+    // Whatever was being forecast for the page as it was is of no use any more.
+    var _ = forecasts.begin(gyleId);
+    lookAhead(gyleId, recipe, rig);
+    return forecasts
+        .soon(gyleId, recipe, rig, AS_GOOD_AS_THERE)
+        .map(planned -> told(gyleId, planned, recipe))
+        .map(now -> Lines.forecast(gyle.lastSeq(), Forecasts.FIRST_DAYS, false, now));
   }
 
-  private void lookAhead(boolean seen, String gyleId, Recipe recipe, Rig rig) {
-    if (seen) {
-      forecasts.lookAhead(gyleId, recipe, rig, planned -> told(gyleId, planned, recipe));
-    }
+  private void lookAhead(String gyleId, Recipe recipe, Rig rig) {
+    forecasts.lookAhead(gyleId, recipe, rig, planned -> told(gyleId, planned, recipe));
   }
 
   static void notThere(Context context) {

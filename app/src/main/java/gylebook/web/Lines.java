@@ -37,9 +37,17 @@ final class Lines {
     }
   }
 
-  synchronized void forecast(long seq, int days, boolean last, String expect, String html) {
+  /// A forecast as it is sent.
+  ///
+  /// @param last whether nothing follows it
+  static Map<String, Object> forecast(long seq, int days, boolean last, GyleRoutes.Told told) {
+    return Map.of(
+        "seq", seq, "days", days, "last", last, "expect", told.expect(), "forecast", told.html());
+  }
+
+  synchronized void forecast(Map<String, Object> forecast) {
     told = -1;
-    line(Map.of("seq", seq, "days", days, "last", last, "expect", expect, "forecast", html));
+    line(forecast);
   }
 
   synchronized void overtaken() {

@@ -127,6 +127,25 @@ class BrowserStoryTest extends InBrowser {
   }
 
   @Test
+  void whatIsTypedIsToldAheadAndLeavingItChangesNothing() {
+    try (BrowserContext context = sized(360, 740, ColorScheme.LIGHT)) {
+      Page page = opened(context, "gyles/bitter");
+      assertThat(forecast(page)).isVisible();
+      String before = page.locator(".expect").innerText();
+      Locator slot = page.locator(".slot[data-slot='aim.lengthL']");
+      slot.click();
+      page.waitForResponse(
+          response -> response.url().endsWith("typed=15+L") && response.status() == 204,
+          () -> page.locator(".editing input").fill("15 L"));
+      page.locator(".editing input").press("Escape");
+
+      assertThat(slot).hasText("20.0 L");
+      assertThat(page.locator(".expect")).hasText(before);
+      assertThat(page.locator("#undo")).hasCount(0);
+    }
+  }
+
+  @Test
   void whatCannotBeReadStaysInItsFieldWithAReason() {
     try (BrowserContext context = sized(810, 1080, ColorScheme.LIGHT)) {
       Page page = opened(context, "gyles/bitter");

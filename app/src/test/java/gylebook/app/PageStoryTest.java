@@ -158,6 +158,42 @@ class PageStoryTest {
         .doesNotContain("NaN");
   }
 
+  /// Whatever stands in a field for a moment, only what is taken is written.
+  @Test
+  void whatIsOnlyTypedIsLookedAheadToAndNotWritten() throws IOException, InterruptedException {
+    var _ = got("/api/gyles/bitter/forecast");
+    long seen = seen("bitter");
+    for (String typed : List.of("1", "18", "18+L", "eighteen", "")) {
+      String asked = "/ahead?of=recipe&slot=aim.lengthL&typed=" + typed;
+      HttpResponse<String> answer = got("/api/gyles/bitter" + asked);
+      assertThat(answer.statusCode()).isEqualTo(204);
+      assertThat(answer.body()).isEmpty();
+    }
+    assertThat(got("/api/gyles/nobody/ahead?of=rig").statusCode()).isEqualTo(404);
+    assertThat(seen("bitter")).isEqualTo(seen);
+    assertThat(lengthL()).isEqualTo(20);
+  }
+
+  @Test
+  void anAnswerTellsOfThePaperThatChangedAndOfTheLookThatIsThere()
+      throws IOException, InterruptedException {
+    var _ = got("/api/gyles/bitter/forecast");
+    JsonNode length = JSON.readTree(fill("aim.lengthL", "18 L").body());
+    assertThat(length.has("papers")).isTrue();
+    assertThat(length.has("rig")).isFalse();
+    // What was asked for after an edit is a first look at the same.
+    JsonNode asked = JSON.readTree(got("/api/gyles/bitter/forecast?look=first").body());
+    // A look that takes longer than nobody notices is left to be asked for.
+    if (length.has("look")) {
+      assertThat(length.get("look")).isEqualTo(asked);
+    }
+    assertThat(asked.get("days").asInt()).isEqualTo(100);
+
+    String rig = "{\"of\":\"rig\",\"slot\":\"kettle.heightM\",\"typed\":\"44 cm\"}";
+    JsonNode height = JSON.readTree(post("/api/gyles/bitter/fill", seen("bitter"), rig).body());
+    assertThat(height.has("rig")).isTrue();
+  }
+
   @Test
   void aFilledValueStandsInTheBookAndInTheSentences() throws IOException, InterruptedException {
     HttpResponse<String> answer = fill("aim.lengthL", "4 gal");

@@ -10,9 +10,11 @@ import gylebook.plan.Planner;
 import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +25,17 @@ class ForecastsTest {
   private static final Recipe WHEAT = Demo.wheatBeer();
   private static final Rig RIG = DemoRigs.household();
 
+  private static final Duration A_MINUTE = Duration.ofMinutes(1);
+
   private final Forecasts forecasts = new Forecasts();
+
+  private static void wait(CountDownLatch held) {
+    try {
+      held.await();
+    } catch (InterruptedException _) {
+      Thread.currentThread().interrupt();
+    }
+  }
 
   @BeforeEach
   void somebodyHasLooked() {
@@ -37,7 +49,7 @@ class ForecastsTest {
   @Test
   void aLookBegunAheadIsTheOneThatIsAskedFor() {
     forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
-    long number = forecasts.begin(GYLE, WHEAT, RIG);
+    long number = forecasts.begin(GYLE);
 
     Planned ahead = planned(number, WHEAT, Forecasts.FIRST_DAYS);
 
@@ -62,38 +74,60 @@ class ForecastsTest {
     List<Planned> told = new CopyOnWriteArrayList<>();
     forecasts.lookAhead(GYLE, WHEAT, RIG, told::add);
 
-    Planned ahead = planned(forecasts.begin(GYLE, WHEAT, RIG), WHEAT, Forecasts.FIRST_DAYS);
+    Planned ahead = planned(forecasts.begin(GYLE), WHEAT, Forecasts.FIRST_DAYS);
 
     assertThat(told).hasSize(1);
     assertThat(told.getFirst()).isSameAs(ahead);
   }
 
-  /// It is begun when a change is understood, and asked for again when the change is written.
+  /// It is begun when a change is typed, and asked for again when it is taken and written.
   @Test
   void aLookThatIsUnderWayIsNotBegunAgain() {
+    List<Planned> told = new CopyOnWriteArrayList<>();
+    forecasts.lookAhead(GYLE, WHEAT, RIG, told::add);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, told::add);
+
+    assertThat(forecasts.soon(GYLE, WHEAT, RIG, A_MINUTE)).isPresent();
+    assertThat(told).hasSize(1);
+  }
+
+  /// What is only typed so far takes nothing from anybody who looks at the page.
+  @Test
+  void aLookAheadOvertakesNoneButItsLike() {
+    long number = forecasts.begin(GYLE);
     forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
-    long number = forecasts.begin(GYLE, WHEAT, RIG);
-    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
+    forecasts.lookAhead(GYLE, BITTER, RIG, _ -> {});
 
     assertThat(forecasts.overtaken(GYLE, number)).isFalse();
-    assertThat(forecasts.begin(GYLE, WHEAT, RIG)).isEqualTo(number);
+    assertThat(forecasts.soon(GYLE, WHEAT, RIG, A_MINUTE)).isEmpty();
+    assertThat(forecasts.soon(GYLE, BITTER, RIG, A_MINUTE)).isPresent();
   }
 
   @Test
-  void aLookAheadForAnotherEditIsStoppedAndNotTaken() {
+  void aLookAheadForAnotherEditIsNotTaken() {
     forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
-    long ahead = forecasts.begin(GYLE, WHEAT, RIG);
-    long number = forecasts.begin(GYLE, BITTER, RIG);
+    Planned ahead = forecasts.soon(GYLE, WHEAT, RIG, A_MINUTE).orElseThrow();
 
-    assertThat(number).isGreaterThan(ahead);
-    assertThat(forecasts.overtaken(GYLE, ahead)).isTrue();
-    assertThat(planned(number, BITTER, Forecasts.FIRST_DAYS)).isNotNull();
+    Planned asked = planned(forecasts.begin(GYLE), BITTER, Forecasts.FIRST_DAYS);
+
+    assertThat(asked).isNotNull().isNotSameAs(ahead);
+  }
+
+  @Test
+  void whoHasNoPatienceIsToldNothing() {
+    CountDownLatch held = new CountDownLatch(1);
+    forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> wait(held));
+
+    assertThat(forecasts.soon(GYLE, WHEAT, RIG, Duration.ZERO)).isEmpty();
+
+    held.countDown();
+    assertThat(forecasts.soon(GYLE, WHEAT, RIG, A_MINUTE)).isPresent();
   }
 
   @Test
   void whoWaitsForALookThatWasStoppedIsToldSo() {
     forecasts.lookAhead(GYLE, WHEAT, RIG, _ -> {});
-    long ahead = forecasts.begin(GYLE, WHEAT, RIG);
+    long ahead = forecasts.begin(GYLE);
     var _ = forecasts.begin(GYLE);
 
     assertThatThrownBy(() -> planned(ahead, WHEAT, Planner.USUAL_DAYS))
@@ -106,5 +140,6 @@ class ForecastsTest {
     forecasts.lookAhead("wheat", WHEAT, RIG, _ -> {});
 
     assertThat(forecasts.overtaken("wheat", before)).isFalse();
+    assertThat(forecasts.soon("wheat", WHEAT, RIG, A_MINUTE)).isEmpty();
   }
 }

@@ -1,9 +1,18 @@
 package gylebook.telling;
 
+import java.util.function.Function;
+
 /// What came of filling a slot.
 ///
 /// @param <T> recipe or rig
 public sealed interface Filled<T> {
+  /// The same about something made of the thing.
+  default <R> Filled<R> map(Function<? super T, ? extends R> made) {
+    return switch (this) {
+      case Done<T>(T thing) -> new Done<>(made.apply(thing));
+      case Unclear<T>(String what, String value, String maybe) -> new Unclear<>(what, value, maybe);
+    };
+  }
 
   /// The thing with the value in it.
   ///

@@ -11,7 +11,6 @@ import gylebook.rig.DemoRigs;
 import gylebook.rig.Rig;
 import gylebook.terminal.PlanSources;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -43,15 +42,15 @@ final class Shelf implements PlanSources {
     return switch (name) {
       case "household" -> DemoRigs.household();
       case "flat" -> DemoRigs.smallFlat();
-      default ->
-          understood(OwnFiles.readRig(new String(bytes(name, "rig"), StandardCharsets.UTF_8)));
+      default -> understood(name, OwnFiles.readRigFile(bytes(name, "rig")));
     };
   }
 
-  private static <T> T understood(Reading<T> reading) throws Unreadable {
+  private static <T> T understood(String name, Reading<T> reading) throws Unreadable {
     return switch (reading) {
       case Reading.Understood<T>(T thing) -> thing;
-      case Reading.NotUnderstood<T>(String sentence) -> throw new Unreadable(sentence);
+      case Reading.NotUnderstood<T>(String sentence) ->
+          throw new Unreadable("'" + name + "': " + sentence);
     };
   }
 

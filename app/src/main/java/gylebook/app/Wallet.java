@@ -10,7 +10,6 @@ import gylebook.interchange.Written;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Rig;
 import gylebook.web.Papers;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +89,7 @@ final class Wallet implements Papers {
 
   @Override
   public Brought<Rig> rigFile(byte[] file, String name) {
-    return switch (OwnFiles.readRig(new String(file, StandardCharsets.UTF_8))) {
+    return switch (OwnFiles.readRigFile(file)) {
       case Reading.Understood<Rig>(Rig rig) -> new Brought.Understood<>(rig, List.of());
       case Reading.NotUnderstood<Rig>(String sentence) ->
           new Brought.NotUnderstood<>("'" + name + "': " + sentence);

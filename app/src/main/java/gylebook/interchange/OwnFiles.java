@@ -8,10 +8,13 @@ import gylebook.recipe.Aim;
 import gylebook.recipe.Boil;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
+import gylebook.rig.Bounds;
+import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
+import gylebook.telling.OutsideRig;
 import gylebook.units.Entered;
+import gylebook.units.ReadingUnits;
 import java.util.List;
-import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DatabindException;
@@ -37,6 +40,7 @@ public final class OwnFiles {
               new SimpleModule()
                   .addSerializer(Entered.class, new EnteredText.Writer())
                   .addDeserializer(Entered.class, new EnteredText.Reader())
+                  .addDeserializer(Parameter.class, new ParameterText())
                   .addDeserializer(Boil.Lid.class, new ChoiceText<>(Boil.Lid.OFF, "no lid is"))
                   .addDeserializer(
                       Hop.Wrap.class, new ChoiceText<>(Hop.Wrap.SEALED, "hops are not wrapped")))
@@ -72,7 +76,34 @@ public final class OwnFiles {
     return MAPPER.writeValueAsString(recipe) + "\n";
   }
 
-  /// The rig in a file.
+  /// The rig in a file of somebody's: what no rig has is refused, and so are letters that are none.
+  public static Reading<Rig> readRigFile(byte[] file) {
+    try {
+      String text = FileText.of(file, new Ledger());
+      return switch (readRig(text)) {
+        case Reading.Understood<Rig>(Rig rig) -> sound(rig);
+        case Reading.NotUnderstood<Rig> no -> no;
+      };
+    } catch (Refusal refusal) {
+      return new Reading.NotUnderstood<>(refusal.told().sentence());
+    }
+  }
+
+  private static Reading<Rig> sound(Rig rig) {
+    return Bounds.fault(rig)
+        .<Reading<Rig>>map(
+            fault ->
+                new Reading.NotUnderstood<>(
+                    "The rig file does not fit at '"
+                        + fault.path().replace(".", " > ")
+                        + "': "
+                        + OutsideRig.what(fault, ReadingUnits.METRIC)
+                        + ". "
+                        + OutsideRig.maybe(fault)))
+        .orElseGet(() -> new Reading.Understood<>(rig));
+  }
+
+  /// The rig in a text that this program wrote.
   public static Reading<Rig> readRig(String text) {
     return read(text, Rig.class, "rig");
   }
@@ -93,6 +124,10 @@ public final class OwnFiles {
               + MOST_CHARACTERS
               + ". Maybe it is another file.");
     }
+    if (text.isBlank()) {
+      return new Reading.NotUnderstood<>(
+          "The file is empty. Maybe choose the " + what + " file again.");
+    }
     try {
       T thing = MAPPER.readValue(text, type);
       if (thing == null) {
@@ -107,18 +142,32 @@ public final class OwnFiles {
               + " file is not whole JSON at line "
               + broken.getLocation().getLineNr()
               + ": "
-              + firstLine(broken)
-              + ". Maybe it was cut off.");
+              + BrokenJson.plain(String.valueOf(broken.getOriginalMessage()))
+              + ". It is not mended in silence; maybe it was cut off.");
     } catch (DatabindException wrong) {
-      return new Reading.NotUnderstood<>(
-          "The "
-              + what
-              + " file does not fit at '"
-              + path(wrong)
-              + "': "
-              + firstLine(wrong)
-              + ". Maybe compare it with a file written by this program.");
+      return new Reading.NotUnderstood<>(unfit(text, what, wrong));
     }
+  }
+
+  private static String unfit(String text, String what, DatabindException wrong) {
+    boolean recipe = text.contains("\"beerjson\"") || text.contains("\"grist\"");
+    if (what.equals("rig") && recipe) {
+      return "The file holds a recipe and no rig. Maybe name it as the recipe.";
+    }
+    if (path(wrong).isEmpty()) {
+      return "The file is JSON and holds no "
+          + what
+          + ". Maybe choose the "
+          + what
+          + " file again.";
+    }
+    return "The "
+        + what
+        + " file does not fit at '"
+        + path(wrong)
+        + "': "
+        + BrokenJson.plain(wrong)
+        + ". Maybe compare it with a file written by this program.";
   }
 
   private static String path(DatabindException wrong) {
@@ -131,15 +180,5 @@ public final class OwnFiles {
                         : part.getPropertyName())
             .toList();
     return String.join(" > ", names);
-  }
-
-  private static String firstLine(JacksonException failure) {
-    Throwable cause = failure.getCause();
-    String message =
-        cause instanceof IllegalArgumentException && cause.getMessage() != null
-            ? cause.getMessage()
-            : failure.getOriginalMessage();
-    String line = String.valueOf(message).lines().findFirst().orElse("");
-    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
   }
 }

@@ -13,14 +13,15 @@ import tools.jackson.databind.json.JsonMapper;
 /// Which of them, the file itself says.
 public final class RecipeReader {
   private static final int MOST_BYTES = 4_000_000;
-  private static final int MOST_DEPTH = 50;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder(
               JsonFactory.builder()
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .streamReadConstraints(
-                      StreamReadConstraints.builder().maxNestingDepth(MOST_DEPTH).build())
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(BrokenJson.MOST_DEPTH)
+                          .build())
                   .build())
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
@@ -60,9 +61,15 @@ public final class RecipeReader {
       return json(text, name, ledger);
     }
     throw new Refusal(
-        text.isEmpty() ? "The file is empty." : "The file is neither JSON nor XML.",
+        text.isEmpty() ? "The file is empty." : kind(text),
         Refusal.shortened(text.lines().findFirst().orElse("")),
         "Maybe choose the recipe file again.");
+  }
+
+  private static String kind(String text) {
+    return text.startsWith("[")
+        ? "The file begins a JSON list; a recipe file begins with a brace."
+        : "The file is neither JSON nor XML.";
   }
 
   private static Recipe json(String text, String name, Ledger ledger) {
@@ -73,6 +80,10 @@ public final class RecipeReader {
           .filter(key -> !key.equals("beerjson"))
           .forEach(key -> ledger.keep("file > " + key, String.valueOf(root.get(key))));
       return JsonRecipe.read(standard, name, ledger);
+    }
+    if (root.get("kettle") != null && root.get("aim") == null) {
+      throw new Refusal(
+          "The file holds a rig and no recipe.", name, "Maybe name it as the rig: --rig.");
     }
     if (root.get("aim") == null) {
       throw new Refusal(
@@ -94,25 +105,9 @@ public final class RecipeReader {
       String at =
           broken.getLocation() == null ? "" : " at line " + broken.getLocation().getLineNr();
       throw new Refusal(
-          "The file is not whole JSON" + at + ": " + plain(said) + ".",
+          "The file is not whole JSON" + at + ": " + BrokenJson.plain(said) + ".",
           at.strip(),
           "It is not mended in silence; maybe export it again.");
     }
-  }
-
-  private static String plain(String said) {
-    if (said.startsWith("Duplicate")) {
-      return "the key " + said.replaceAll(".*?['\"](.*?)['\"].*", "'$1'") + " stands twice";
-    }
-    if (said.contains("Non-standard token") || said.contains("NaN")) {
-      return "it holds a number that is none (NaN or infinity)";
-    }
-    if (said.contains("depth")) {
-      return "it is nested deeper than " + MOST_DEPTH + " levels";
-    }
-    if (said.contains("end-of-input")) {
-      return "it ends in the middle";
-    }
-    return "something stands where it must not";
   }
 }

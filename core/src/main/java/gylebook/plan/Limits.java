@@ -2,10 +2,7 @@ package gylebook.plan;
 
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
-import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
-import gylebook.science.Atmosphere;
-import gylebook.science.Saturation;
 import gylebook.simulate.Outcome;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
@@ -120,12 +117,7 @@ final class Limits {
 
   /// The temperature at which water boils where the rig stands.
   static double waterBoilsC(Rig rig) {
-    double pressureKpa =
-        rig.site()
-            .stationKpa()
-            .map(Parameter::value)
-            .orElseGet(() -> Atmosphere.stationKpa(rig.site().altitudeM().value()));
-    return Saturation.boilingC(pressureKpa);
+    return rig.site().waterBoilsC();
   }
 
   private static Optional<Bound> kettle(Rig rig, Solver.Found found) {

@@ -221,7 +221,7 @@ final class Steps {
     for (int i = 0; i < recipe.stands().size(); i++) {
       int number = i;
       double standC = recipe.stands().get(i).targetC().inside();
-      boolean uncooled = standC >= Limits.waterBoilsC(rig);
+      boolean uncooled = !new BrewDay(recipe, rig, set).cooled(recipe.stands().get(i));
       String does = uncooled ? "Do not cool; it stands at most at" : "Cool and stand at";
       step("standAt." + i, does, "standC", standC);
       goods(

@@ -1,5 +1,7 @@
 package gylebook.rig;
 
+import gylebook.science.Atmosphere;
+import gylebook.science.Saturation;
 import java.util.Optional;
 
 /// Where the rig stands: air, water and height.
@@ -16,4 +18,11 @@ public record Site(
     Parameter roomC,
     Parameter roomHumidityFrac,
     Parameter tapC,
-    Parameter goodsC) {}
+    Parameter goodsC) {
+
+  /// Where water boils there on a day of middling weather.
+  public double waterBoilsC() {
+    return Saturation.boilingC(
+        stationKpa.map(Parameter::value).orElseGet(() -> Atmosphere.stationKpa(altitudeM.value())));
+  }
+}

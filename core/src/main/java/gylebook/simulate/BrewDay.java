@@ -1,6 +1,7 @@
 package gylebook.simulate;
 
 import gylebook.recipe.Boil;
+import gylebook.recipe.Goods;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
 import gylebook.recipe.Rest;
@@ -28,6 +29,8 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   private static final double STRIKE_OVER_K = 0.4;
   private static final double NEAR_K = 0.3;
   private static final double ABOVE_TAP_K = 3;
+  // Wort that is to stand so near the boil needs no cooling to it.
+  private static final double NEAR_BOIL_K = 1;
 
   /// Sugar and extract go in with so much of the boil left.
   public static final double EXTRACT_LEFT_SEC = 600;
@@ -145,7 +148,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     }
     order.sort(Comparator.comparingDouble((Integer i) -> -leftSec(i)));
     double leftSec = boilSec;
-    boolean sweetened = lots.kettleExtractKg <= 0;
+    boolean sweetened = recipe.grist().stream().noneMatch(BrewDay::sweetens);
     for (int i : order) {
       double atLeftSec = Math.min(leftSec, leftSec(i));
       if (!sweetened && atLeftSec < EXTRACT_LEFT_SEC) {
@@ -162,6 +165,11 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
     }
     day.add(boiling("flameOut", leftSec, dutyFrac));
     addHops(day, lots, when -> when instanceof Hop.When.FlameOut);
+  }
+
+  /// By its use and not by a member's extract, which may be drawn as nothing.
+  private static boolean sweetens(Goods line) {
+    return !line.kind().mashed() && line.use() == Goods.Use.BOIL && line.massKg().inside() > 0;
   }
 
   /// Sugar and extract go in ten minutes before the end, or at once when less is left.
@@ -208,7 +216,7 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
   private void stand(List<Action> day, Member member, Lots lots, int number) {
     Stand stand = recipe.stands().get(number);
     double targetC = stand.targetC().inside();
-    boolean cooled = targetC < member.waterBoilsC - 1;
+    boolean cooled = cooled(stand);
     if (cooled) {
       boolean chilled = member.chiller != Chiller.Kind.NONE;
       day.add(cooling("standAt." + number, chilled, member.hasPump, targetC));
@@ -228,6 +236,12 @@ public record BrewDay(Recipe recipe, Rig rig, Settings settings) {
             false,
             new Leg.Until.After(holdSec),
             holdSec));
+  }
+
+  /// Whether the wort is cooled to a stand or left as it comes from the boil. Every day of a plan
+  /// goes the same way, whatever its weather: the brewer decides before.
+  public boolean cooled(Stand stand) {
+    return stand.targetC().inside() < rig.site().waterBoilsC() - NEAR_BOIL_K;
   }
 
   private void addHops(List<Action> day, Lots lots, java.util.function.Predicate<Hop.When> wanted) {

@@ -1,6 +1,7 @@
 package gylebook.telling;
 
 import gylebook.recipe.Recipe;
+import gylebook.rig.Bounds;
 import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
 import gylebook.telling.Blank.Unfit;
@@ -81,10 +82,24 @@ public final class Filling {
     }
     if (slot.endsWith(ADD)) {
       boolean nothing = typed.isBlank() || typed.strip().equals(shown.get().shown());
-      return filled(typed, () -> nothing ? rig : ThermometerLine.added(rig, typed));
+      return filled(
+          typed, () -> nothing ? rig : sound(ThermometerLine.added(rig, typed), rig, units));
     }
     Rig ready = Consequences.before(rig, slot, typed);
-    return filled(typed, () -> Consequences.of(rig, replaced(slot, typed, ready, units)));
+    return filled(
+        typed, () -> sound(Consequences.of(rig, replaced(slot, typed, ready, units)), rig, units));
+  }
+
+  /// A number that no rig has is a slip; the forecast could not be made with it.
+  private static Rig sound(Rig rig, Rig before, ReadingUnits units) {
+    Optional<Bounds.Fault> fault = Bounds.fault(rig, before);
+    if (fault.isPresent()) {
+      String what = OutsideRig.what(fault.get(), units);
+      throw new Unfit(
+          what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + ".",
+          OutsideRig.maybe(fault.get()));
+    }
+    return rig;
   }
 
   /// Fills an answer of a newcomer.

@@ -101,7 +101,7 @@ final class Measured {
     return " (" + from + ", give or take " + doubt + ")";
   }
 
-  private static String percent(double frac) {
+  static String percent(double frac) {
     double percent = PER_CENT * frac;
     return new BigDecimal(percent)
             .round(new MathContext(2, RoundingMode.HALF_UP))
@@ -110,7 +110,7 @@ final class Measured {
         + " %";
   }
 
-  private static String doubtName(String name) {
+  static String doubtName(String name) {
     return name.endsWith("C") ? name.substring(0, name.length() - 1) + "K" : name;
   }
 }

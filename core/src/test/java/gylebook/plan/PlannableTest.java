@@ -152,6 +152,32 @@ class PlannableTest {
   }
 
   @Test
+  void aStandNearTheBoilGoesOneWayOnEveryDayWhateverItsWeather() {
+    for (double standC : new double[] {98.5, 99, 99.5}) {
+      Stand near = new Stand(of(standC, Quantity.TEMPERATURE, "°C"), of(20, Quantity.TIME, "min"));
+      Planned planned =
+          Planner.plan(withStands(BITTER, List.of(near)), RIG, 300, 20, () -> false, _ -> {});
+      Plan plan = ((Planned.Feasible) planned).plan();
+      boolean cooled = plan.forecast().milestone("standAt.0").isPresent();
+      assertThat(cooled).isEqualTo(standC < 99);
+      assertThat(plan.steps().stream().map(Plan.PlannedStep::does))
+          .contains(cooled ? "Cool and stand at" : "Do not cool; it stands at most at");
+    }
+  }
+
+  @Test
+  void fruitInTheBoilThatMayHoldNoExtractIsInEveryDayAllTheSame() {
+    Analysis thin = new Analysis(0.85, 0.02, 0.1, 3, 0, true);
+    Goods fruit =
+        new Goods(
+            "cherries", "", Goods.Kind.FRUIT, of(1, Quantity.MASS, "kg"), thin, Goods.Use.BOIL);
+    Goods malt = goods(Goods.Kind.BASE_MALT, 4, Goods.Use.MASH);
+    Planned planned = Planner.plan(grist(malt, fruit), RIG, 200, 20, () -> false, _ -> {});
+    Forecast forecast = ((Planned.Feasible) planned).plan().forecast();
+    assertThat(forecast.milestone("sugarIn")).isPresent();
+  }
+
+  @Test
   void hopsThatSoakUpTheKettleNameTheKettleAndNotTheElement() {
     Hop hop = BITTER.hops().getFirst();
     Recipe heavy =

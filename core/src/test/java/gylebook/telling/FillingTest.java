@@ -624,6 +624,23 @@ class FillingTest {
   }
 
   @Test
+  void aNumberThatNoRigHasIsRefusedInTheReadersUnits() {
+    Rig rig = DemoRigs.household();
+    for (ReadingUnits units : List.of(ReadingUnits.METRIC, ReadingUnits.US)) {
+      Filled<Rig> pressure = Filling.rig(rig, "site.stationKpa", "1013 kPa", units);
+      assertThat(pressure).isInstanceOf(Filled.Unclear.class);
+      assertThat(((Filled.Unclear<Rig>) pressure).what())
+          .contains(units == ReadingUnits.US ? "146.9 psi" : "1013.0 kPa");
+    }
+    Filled<Rig> height =
+        Filling.rig(rig, "site.altitudeM", "100 m give or take 300 m", ReadingUnits.METRIC);
+    assertThat(((Filled.Unclear<Rig>) height).what())
+        .isEqualTo("A doubt of 300 m is too wide; up to 120 m can be forecast with.");
+    assertThat(Filling.rig(rig, "site.stationKpa", "1013 hPa", ReadingUnits.METRIC))
+        .isInstanceOf(Filled.Done.class);
+  }
+
+  @Test
   void whateverIsTypedIsAnsweredWithASentenceOrTaken() {
     Cases.each(
         120,

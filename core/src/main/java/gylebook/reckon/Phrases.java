@@ -143,6 +143,7 @@ final class Phrases {
       counterflow, plate chiller: counterflow-chiller
       chill, chilling time, immersion chiller, cool: immersion-chilling-time counterflow-chiller
       chilling water: least-chilling-water
+      coil, coil size: coil-ua
       hose loss, hose drop, hose: hose-drop hose-loss
       heat up, heating time, heat, time to heat, warm up: heating-time heating-rate
       mix, mixing, put together: mixing-temperature

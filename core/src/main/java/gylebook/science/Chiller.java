@@ -239,6 +239,44 @@ public final class Chiller {
         * Math.log(left);
   }
 
+  /// What a coil may pass before anybody measured it.
+  ///
+  /// @param areaM2 its outside
+  /// @param stillLeastWPerK in wort that stands, at least
+  /// @param stillMostWPerK the same at most
+  /// @param stirredLeastWPerK in wort that is stirred or whirls, at least
+  /// @param stirredMostWPerK the same at most
+  public record Coil(
+      double areaM2,
+      double stillLeastWPerK,
+      double stillMostWPerK,
+      double stirredLeastWPerK,
+      double stirredMostWPerK) {}
+
+  /// How well a coil passes heat, from its size.
+  ///
+  /// `UA = U pi d L`, U 340 to 455 W/(m2 K) from still water through copper to water
+  ///
+  /// - Valid: a bare coil wholly in the wort. Outside, natural convection governs: stirring or a
+  ///   whirlpool brings two to three times as much (from memory). A start, until one cooling was
+  ///   timed.
+  /// - Source: a table of coefficients, read; the factor of stirring from memory.
+  @Source(key = "coil-coefficients", at = "still water, copper, water", trust = Trust.READ)
+  @Reckoned(
+      name = "coil-ua",
+      says = "How well does a coil pass heat in still and in stirred wort, by its size?",
+      equation = "UA = U pi d L; U 340 to 455 W/(m2 K) still, two to three times that stirred",
+      range = "a bare coil wholly in the wort; a start until one cooling was timed")
+  public static Coil coil(double lengthM, @Usually(0.0095) double outerM) {
+    double areaM2 =
+        Math.PI
+            * Require.within("outside of the tube in m", outerM, 0.001, 0.2)
+            * Require.within("length of the coil in m", lengthM, 0, 1000);
+    double least = 340 * areaM2;
+    double most = 455 * areaM2;
+    return new Coil(areaM2, least, most, 2 * least, 3 * most);
+  }
+
   /// Least water that an ideal counterflow chiller needs per litre of wort.
   @Source(key = "energy-balance", at = "ideal counterflow", trust = Trust.COMPUTED)
   @Reckoned(

@@ -164,6 +164,7 @@ class LawsOfScienceTest {
           "diacetyl-in-ferment | - held 60..400 | original=12P final=2.5P | forced",
           "diacetyl-in-ferment | + leak 0.2..5 | original=12P final=2.5P held=96 | forced",
           "fermentation-above-room | - loss 0.5..10 | power=7 |",
+          "coil-ua | + length 3..20 | | stirred-most",
           "skill-of-forecast | - score 0..5 | plain=2.5 |",
           "ferment-extract | - held 1..300 | original=12P final=2.5P |",
           "ferment-rate | + ferment 5..30 | |",

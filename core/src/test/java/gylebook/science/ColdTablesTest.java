@@ -139,6 +139,17 @@ class ColdTablesTest {
     assertThat(12 * twice / 60).isCloseTo(141, within(0.6));
   }
 
+  /// 15 m of 9.5 mm are 0.448 m2: 152 to 204 W/K in wort that stands, and the 400 W/K that
+  /// immersion chillings are reckoned with elsewhere lie among what it passes when stirred.
+  @Test
+  void aCoilIsStirredToPassWhatIsReckonedWith() {
+    Chiller.Coil coil = Chiller.coil(15, 0.0095);
+    assertThat(coil.areaM2()).isCloseTo(0.4477, within(1e-4));
+    assertThat(coil.stillLeastWPerK()).isCloseTo(152.2, within(0.1));
+    assertThat(coil.stillMostWPerK()).isCloseTo(203.7, within(0.1)).isLessThan(400);
+    assertThat(400.0).isBetween(coil.stirredLeastWPerK(), coil.stirredMostWPerK());
+  }
+
   /// Sugar for 20 L, 2.4 volumes, 20 C; a keg that got warm, nearly full and half empty.
   @Test
   void primingAndWarmKegsAreAsReckonedElsewhere() {

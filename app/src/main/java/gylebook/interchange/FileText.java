@@ -69,6 +69,17 @@ final class FileText {
 
   private static String withHeader(byte[] file, String name, Ledger ledger) {
     Charset said = charset(name);
+    if (said.name().startsWith("UTF-16") || said.name().startsWith("UTF-32")) {
+      // Programs write a text's inner form into the header and the text as UTF-8 behind it; had the
+      // header been true, it could not have been read letter by letter.
+      String why = "The header says " + name + ", but its letters are single bytes";
+      Optional<String> text = decoded(file, StandardCharsets.UTF_8);
+      if (text.isEmpty()) {
+        return curly(file, why, ledger);
+      }
+      ledger.says("file", why + "; read as UTF-8.");
+      return text.get();
+    }
     boolean latin =
         said.equals(StandardCharsets.ISO_8859_1) || said.equals(StandardCharsets.US_ASCII);
     if (!latin) {

@@ -37,6 +37,7 @@ public final class RecipeReader {
     try {
       Ledger ledger = new Ledger();
       Recipe recipe = recipe(file, name, ledger);
+      Sense.recipe(recipe, ledger);
       return new ReadRecipe.Understood(recipe, ledger.remarks());
     } catch (Refusal refusal) {
       return refusal.told();

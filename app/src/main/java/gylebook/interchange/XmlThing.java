@@ -215,7 +215,14 @@ final class XmlThing {
     inOrder().forEach(XmlThing::keepRest);
     for (XmlTag child : tag.children()) {
       if (!used.contains(child) && !(child.text().isEmpty() && child.children().isEmpty())) {
-        ledger.keep(Ledger.path(path, child.name()), whole(child));
+        String place = Ledger.path(path, child.name());
+        if (used.stream().anyMatch(first -> first.name().equals(child.name()))) {
+          String says = "Stands more than once; the first is read, '%s' is kept and not used.";
+          ledger.says(place, says.formatted(Refusal.shortened(whole(child))));
+          ledger.note(place, whole(child));
+        } else {
+          ledger.keep(place, whole(child));
+        }
       }
     }
   }

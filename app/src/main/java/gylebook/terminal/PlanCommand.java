@@ -9,6 +9,7 @@ import gylebook.rig.Rig;
 import gylebook.telling.Appointment;
 import gylebook.telling.Filled;
 import gylebook.telling.Finish;
+import gylebook.telling.Letters;
 import gylebook.telling.LiquorAnswer;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
@@ -123,7 +124,7 @@ public final class PlanCommand implements Callable<Integer> {
     try {
       PlanSources.Found found = sources.recipe(recipe);
       Rig on = sources.rig(rigName());
-      found.remarks().forEach(remark -> line.getErr().println("Note: " + remark));
+      found.remarks().forEach(remark -> line.getErr().println("Note: " + Letters.plain(remark)));
       line.getErr().flush();
       return planned(found.recipe(), on, out, line.getErr());
     } catch (PlanSources.Unreadable unreadable) {
@@ -174,7 +175,7 @@ public final class PlanCommand implements Callable<Integer> {
   }
 
   private static int refused(PrintWriter err, String sentence) {
-    err.println(sentence);
+    err.println(Letters.plain(sentence));
     err.flush();
     return REFUSED;
   }

@@ -9,6 +9,7 @@ import gylebook.units.Quantity;
 import gylebook.units.Unit;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /// What the open XML standard version 1 leaves open, each place settled and tried.
@@ -155,6 +156,39 @@ class XmlTrapsTest {
     assertThat(((ReadRecipe.Understood) read).recipe().name()).isEqualTo("Weißbräu");
     assertThat(((ReadRecipe.Understood) read).remarks())
         .noneMatch(remark -> remark.path().equals("file"));
+  }
+
+  @Test
+  void aHeaderThatCannotBeTrueIsNotBelieved() {
+    String said = Foreign.xml("ISO-8859-1", "utf-16").replace("Cellar brown", "Weißbräu");
+    for (Charset real : List.of(StandardCharsets.UTF_8, Charset.forName("windows-1252"))) {
+      ReadRecipe read = RecipeReader.read(said.getBytes(real), "a file");
+      assertThat(read).isInstanceOf(ReadRecipe.Understood.class);
+      assertThat(((ReadRecipe.Understood) read).recipe().name()).isEqualTo("Weißbräu");
+      assertThat(((ReadRecipe.Understood) read).remarks())
+          .anyMatch(remark -> remark.says().startsWith("The header says utf-16, but"));
+    }
+  }
+
+  @Test
+  void aTagThatStandsTwiceIsReadOnceAndSaidSo() {
+    String place = "<BOIL_TIME>60.0</BOIL_TIME>";
+    String twice = Foreign.xml(place, place + "<BOIL_TIME>90</BOIL_TIME>");
+    assertThat(Foreign.recipe(twice).boil().holdSec().inside()).isEqualTo(3600);
+    assertThat(Foreign.remarks(twice))
+        .contains("BOIL_TIME: Stands more than once; the first is read, '90' is kept")
+        .doesNotContain("BOIL_TIME: Has no place here");
+    assertThat(Foreign.recipe(twice).kept()).containsEntry("BOIL_TIME", "90");
+  }
+
+  @Test
+  void whatNoTagAloneShowsIsSaid() {
+    String file = Foreign.file("plain.xml");
+    assertThat(Foreign.remarks(file)).doesNotContain("Were they grams?", "kills yeast");
+    String heavy = file.replaceFirst("(<HOP>[\\s\\S]*?<AMOUNT>)[0-9.]+", "$140");
+    assertThat(Foreign.remarks(heavy)).contains("Were they grams?");
+    String hot = file.replaceFirst("<PRIMARY_TEMP>[0-9.]+", "<PRIMARY_TEMP>95");
+    assertThat(Foreign.remarks(hot)).contains("Pitching at 95 °C kills yeast");
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /// A plan as text for a terminal of 80 columns.
 public final class Report {
@@ -69,7 +70,11 @@ public final class Report {
       case Planned.Feasible feasible -> report.plan(feasible.plan());
       case Planned.Impossible impossible -> report.impossible(impossible);
     }
-    return String.join("\n", report.lines).replace(NO_BREAK, ' ') + "\n";
+    return report.lines.stream()
+            .map(Letters::plain)
+            .collect(Collectors.joining("\n"))
+            .replace(NO_BREAK, ' ')
+        + "\n";
   }
 
   private void impossible(Planned.Impossible impossible) {

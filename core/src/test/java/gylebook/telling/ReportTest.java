@@ -9,6 +9,8 @@ import gylebook.plan.Guard;
 import gylebook.plan.Milestone;
 import gylebook.plan.Planned;
 import gylebook.plan.Planner;
+import gylebook.recipe.Goods;
+import gylebook.recipe.Recipe;
 import gylebook.rig.DemoRigs;
 import gylebook.units.ReadingUnits;
 import java.util.List;
@@ -79,6 +81,32 @@ class ReportTest {
     assertThat(text)
         .containsPattern("At the hot break [0-9.]+ cm stay for the foam, wanted 8.0 cm\\.")
         .containsPattern("[0-9.]+ cm stay below the rim, wanted 4.0 cm\\.");
+  }
+
+  @Test
+  void whatAFileCallsThingsIsNoCommandToTheTerminal() {
+    assertThat(Letters.plain("Ale\u001b[2J\u0007\u202e\nx\u0085")).isEqualTo("Ale [2J   x ");
+    Recipe recipe = Demo.copperBitter();
+    Goods malt = recipe.grist().getFirst();
+    Goods named =
+        new Goods(
+            "malt\u001b[31m\nTo weigh",
+            "",
+            malt.kind(),
+            malt.massKg(),
+            malt.analysis(),
+            malt.use());
+    Planned planned =
+        Planner.plan(
+            recipe.with(List.of(named), recipe.hops()),
+            DemoRigs.household(),
+            20,
+            20,
+            () -> false,
+            _ -> {});
+    assertThat(Report.text(planned, ReadingUnits.METRIC))
+        .contains("malt [31m To weigh")
+        .doesNotContain("\u001b");
   }
 
   @Test

@@ -13,6 +13,7 @@ import gylebook.telling.Letters;
 import gylebook.telling.LiquorAnswer;
 import gylebook.telling.Report;
 import gylebook.telling.WallSheet;
+import gylebook.telling.WhyReport;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -86,6 +87,13 @@ public final class PlanCommand implements Callable<Integer> {
               + " (default: what the recipe says).")
   private @Nullable String doneBy;
 
+  @Option(
+      names = "--why",
+      description =
+          "Also say of each figure by what equation, from what, by what source, and what moves it"
+              + " most; --json always does.")
+  private boolean why;
+
   @Mixin private final LiquorAsked liquor = new LiquorAsked();
 
   @Option(
@@ -145,6 +153,9 @@ public final class PlanCommand implements Callable<Integer> {
     String says = Finish.says(planned, asked);
     if (!json && !says.isEmpty()) {
       out.println(says);
+    }
+    if (why && !json && planned instanceof Planned.Feasible(Plan plan)) {
+      out.print("\n" + WhyReport.text(plan.forecast(), units.units()));
     }
     out.flush();
     if (!(planned instanceof Planned.Feasible(Plan plan))) {

@@ -133,6 +133,23 @@ class PlanCommandTest {
   }
 
   @Test
+  void whyIsSaidOfEveryFigureWhenAsked() {
+    String plain = said("demo", "--days", "100").out();
+    String why = said("demo", "--days", "100", "--why").out();
+    assertThat(plain).doesNotContain("Why these numbers");
+    assertThat(why).startsWith(plain);
+    String said = why.substring(plain.length());
+    assertThat(said.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    assertThat(said.replaceAll("\\s+", " "))
+        .containsPattern(
+            "wort in the fermenter, at 20 C: [0-9.]+ L by mass balance of the day from liquor;"
+                + " .*? moved most by how fast the open kettle steams [0-9]+ %.*? source:"
+                + " mass-balance, bubnik-1995");
+    long sourced = said.lines().filter(line -> line.strip().startsWith("source: ")).count();
+    assertThat(sourced).isGreaterThan(50);
+  }
+
+  @Test
   void theSameSeedWritesTheSameText() {
     assertThat(said("demo", "--days", "50", "--json").out())
         .isEqualTo(said("demo", "--days", "50", "--json").out());

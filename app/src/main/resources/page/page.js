@@ -57,14 +57,17 @@ export function sentence(said) {
   return `${said.what ?? "That did not work."}${value} ${said.maybe ?? ""}`.trim();
 }
 
-/** Puts the new sentences in place and the forecast that came with them, or asks for it. */
-function show(said, focusSlot) {
+/**
+ * Puts the new sentences in place and the forecast that came with them, or asks for it.
+ * @param seen whether the first look at this is on the page already
+ */
+function show(said, focusSlot, seen = false) {
   // What has to be asked for is on its way while the sentences are put in place.
-  if (!said.look) forecast();
+  if (!said.look && !seen) forecast();
   const busy = [replace(document.getElementById("papers"), said.papers)];
   // A rig that stayed as it was is not told again.
   if (said.rig) busy.push(replace(document.getElementById("rig-papers"), said.rig));
-  if (said.look) forecast(said.look);
+  if (said.look || seen) forecast(seen ? null : said.look, seen);
   if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
 }
 
@@ -173,7 +176,9 @@ function edit(slot) {
     const asked = slot.dataset.of === "newcomer";
     if (asked) body.answers = newcomer.dataset.answers;
     const path = asked ? "/api/newcomer" : `/api/gyles/${gyle.dataset.gyle}/fill`;
-    const answer = await post(path, body, `${name}-${field.value}`);
+    const sent = post(path, body, `${name}-${field.value}`);
+    const seen = !asked && glimpse(slot, field.value);
+    const answer = await sent;
     done.disabled = false;
     if (answer.ok && asked) {
       form.dataset.done = "yes";
@@ -182,13 +187,14 @@ function edit(slot) {
     } else if (answer.ok) {
       form.dataset.done = "yes";
       say("Saved.");
-      show(answer.said, slot.dataset.slot);
+      show(answer.said, slot.dataset.slot, seen);
     } else if (answer.status === 409) {
       form.dataset.done = "yes";
       show(answer.said, slot.dataset.slot);
       say(sentence(answer.said), true);
     } else {
-      // What was typed stays in the field: nothing is lost.
+      // What was typed stays in the field: nothing is lost; the forecast is that of what is saved.
+      if (seen) forecast();
       problem.textContent = sentence(answer.said);
       field.setAttribute("aria-invalid", "true");
       field.focus();
@@ -198,24 +204,43 @@ function edit(slot) {
 
 let typedNext = null;
 let telling = false;
+/** The first look at what was typed last, as far as it is there. */
+let ready = { asked: "", look: null };
 
-/** Tells what is being typed, so that its forecast is begun; only the newest counts. */
+/** Names a look: what is typed where, on the page as it stands. */
+const typing = (slot, typed) =>
+  new URLSearchParams({ of: slot.dataset.of, slot: slot.dataset.slot, seq: seen(), typed }).toString();
+
+/** Tells what is being typed, so that its forecast is there when it is taken; only the newest counts. */
 async function ahead(slot, typed) {
   if (!gyle || slot.dataset.of === "newcomer") return;
-  typedNext = new URLSearchParams({ of: slot.dataset.of, slot: slot.dataset.slot, typed });
+  typedNext = typing(slot, typed);
   if (telling) return;
   telling = true;
   try {
     while (typedNext) {
       const asked = typedNext;
       typedNext = null;
-      await fetch(`/api/gyles/${gyle.dataset.gyle}/ahead?${asked}`);
+      const answer = await fetch(`/api/gyles/${gyle.dataset.gyle}/ahead?${asked}`);
+      ready = { asked, look: answer.status === 200 ? (await answer.json()).look : null };
     }
   } catch {
     // Nothing hangs on it: the forecast then begins when the value is taken.
   } finally {
     telling = false;
   }
+}
+
+/** What is taken is on the glass before it is written, where the look at it is there. */
+function glimpse(slot, typed) {
+  const { asked, look } = ready;
+  ready = { asked: "", look: null };
+  if (!look || asked !== typing(slot, typed)) return false;
+  const place = document.getElementById("forecast");
+  reader?.abort();
+  place.setAttribute("aria-busy", "true");
+  tell(look, place);
+  return true;
 }
 
 /** A line that can go has a button for it; nobody has to know that nought does the same. */
@@ -260,18 +285,22 @@ function button(words, type) {
 
 // ---- the forecast, as it comes ----
 
-/** @param look the first look, where it is there already */
-async function forecast(look) {
+/**
+ * @param look the first look, where it came along
+ * @param seen whether it is on the page already
+ */
+async function forecast(look, seen = false) {
   const place = document.getElementById("forecast");
   reader?.abort();
   const mine = new AbortController();
   reader = mine;
   place.setAttribute("aria-busy", "true");
   try {
-    if (look) tell(look, place, "Saved. ");
+    if (look) tell(look, place);
+    if (look || seen) say(`Saved. ${FIRST}`);
     else await glance("first", mine, place);
-    await painted();
     // The whole forecast takes every processor; what is there already is to be seen first.
+    if (!seen) await painted();
     await glance("whole", mine, place);
     if (reader === mine) place.removeAttribute("aria-busy");
   } catch (failure) {
@@ -297,11 +326,13 @@ async function glance(which, mine, place) {
   }
 }
 
-function tell(report, place, before = "") {
+const FIRST = "A first look; the whole forecast follows.";
+
+function tell(report, place) {
   replace(place, report.forecast);
   document.getElementById("expect").innerHTML = report.expect;
   place.dataset.days = report.days;
-  say(report.last ? "" : `${before}A first look; the whole forecast follows.`);
+  say(report.last ? "" : FIRST);
 }
 
 function progress(percent) {

@@ -34,6 +34,9 @@ final class GyleRoutes {
   /// "Saved" may wait so long for the look that comes along with it: nobody notices.
   private static final Duration AS_GOOD_AS_THERE = Duration.ofMillis(40);
 
+  /// A look that takes longer comes too late for what is being typed.
+  private static final Duration WORTH_HOLDING = Duration.ofSeconds(2);
+
   private final Desk desk;
   private final Papers papers;
   private final Forecasts forecasts = new Forecasts();
@@ -181,19 +184,21 @@ final class GyleRoutes {
         : Filling.recipe(recipe, slot, typed, units).map(thing -> new Change(thing, rig, false));
   }
 
-  /// Somebody is typing: what they have typed so far may be what they want to see next.
+  /// Somebody is typing: what they have typed so far may be what they want to see next, so the page
+  /// holds the first look at it ready. Nothing is written.
   private void ahead(Context context) {
+    context.status(HttpStatus.NO_CONTENT);
     Optional<Gyle> found = found(context);
     if (found.isEmpty()) {
       return;
     }
+    Gyle gyle = found.get();
     Filled<Change> change =
-        understood(
-            found.get(), asked(context, "of"), asked(context, "slot"), asked(context, "typed"));
+        understood(gyle, asked(context, "of"), asked(context, "slot"), asked(context, "typed"));
     if (change instanceof Filled.Done<Change>(Change thing)) {
-      lookAhead(found.get().gyleId(), thing.recipe(), thing.rig());
+      lookedAhead(gyle, thing.recipe(), thing.rig(), WORTH_HOLDING)
+          .ifPresent(look -> Said.json(context, HttpStatus.OK, Map.of("look", look)));
     }
-    context.status(HttpStatus.NO_CONTENT);
   }
 
   private static String asked(Context context, String name) {
@@ -284,14 +289,19 @@ final class GyleRoutes {
 
   /// The first look at what was written, when it is as good as there; else the page asks for it.
   private Optional<Map<String, Object>> lookedAhead(Gyle gyle) {
-    String gyleId = gyle.gyleId();
+    // Whatever was being forecast for the page as it was is of no use any more.
+    var _ = forecasts.begin(gyle.gyleId());
     Recipe recipe = papers.recipe(gyle.recipe().document());
     Rig rig = papers.rig(gyle.rig().document());
-    // Whatever was being forecast for the page as it was is of no use any more.
-    var _ = forecasts.begin(gyleId);
+    return lookedAhead(gyle, recipe, rig, AS_GOOD_AS_THERE);
+  }
+
+  private Optional<Map<String, Object>> lookedAhead(
+      Gyle gyle, Recipe recipe, Rig rig, Duration patience) {
+    String gyleId = gyle.gyleId();
     lookAhead(gyleId, recipe, rig);
     return forecasts
-        .soon(gyleId, recipe, rig, AS_GOOD_AS_THERE)
+        .soon(gyleId, recipe, rig, patience)
         .map(planned -> told(gyleId, planned, recipe))
         .map(now -> Lines.forecast(gyle.lastSeq(), Forecasts.FIRST_DAYS, false, now));
   }

@@ -135,7 +135,7 @@ class BrowserStoryTest extends InBrowser {
       Locator slot = page.locator(".slot[data-slot='aim.lengthL']");
       slot.click();
       page.waitForResponse(
-          response -> response.url().endsWith("typed=15+L") && response.status() == 204,
+          response -> response.url().endsWith("typed=15+L") && response.status() == 200,
           () -> page.locator(".editing input").fill("15 L"));
       page.locator(".editing input").press("Escape");
 

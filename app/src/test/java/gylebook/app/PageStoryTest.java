@@ -163,9 +163,12 @@ class PageStoryTest {
   void whatIsOnlyTypedIsLookedAheadToAndNotWritten() throws IOException, InterruptedException {
     var _ = got("/api/gyles/bitter/forecast");
     long seen = seen("bitter");
-    for (String typed : List.of("1", "18", "18+L", "eighteen", "")) {
-      String asked = "/ahead?of=recipe&slot=aim.lengthL&typed=" + typed;
-      HttpResponse<String> answer = got("/api/gyles/bitter" + asked);
+    String asked = "/api/gyles/bitter/ahead?of=recipe&slot=aim.lengthL&typed=";
+    JsonNode look = JSON.readTree(got(asked + "18+L").body()).get("look");
+    assertThat(look.get("days").asInt()).isEqualTo(100);
+    assertThat(look.get("forecast").asString()).contains("To weigh");
+    for (String typed : List.of("eighteen", "")) {
+      HttpResponse<String> answer = got(asked + typed);
       assertThat(answer.statusCode()).isEqualTo(204);
       assertThat(answer.body()).isEmpty();
     }

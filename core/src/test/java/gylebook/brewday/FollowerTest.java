@@ -82,8 +82,8 @@ class FollowerTest {
   void aLateNoteGivesTheSameDayWhereverItIsTakenUpAgain() {
     List<DayNote> notes = new ArrayList<>();
     notes.add(note(1, 0, new Event.DayStarted(9)));
-    for (int i = 0; i < 140; i++) {
-      notes.add(warm(2 + i, 0.15 * (i + 1), "%d.%d \u00b0C".formatted(13 + i / 4, i % 10)));
+    for (int i = 0; i < 70; i++) {
+      notes.add(warm(2 + i, 0.3 * (i + 1), "%d.%d \u00b0C".formatted(13 + i / 2, i % 10)));
     }
     Follower told = follower();
     told.at(notes, at(22));

@@ -630,7 +630,7 @@ class FillingTest {
       Filled<Rig> pressure = Filling.rig(rig, "site.stationKpa", "1013 kPa", units);
       assertThat(pressure).isInstanceOf(Filled.Unclear.class);
       assertThat(((Filled.Unclear<Rig>) pressure).what())
-          .contains(units == ReadingUnits.US ? "146.9 psi" : "1013.0 kPa");
+          .contains(units.equals(ReadingUnits.US) ? "146.9 psi" : "1013.0 kPa");
     }
     Filled<Rig> height =
         Filling.rig(rig, "site.altitudeM", "100 m give or take 300 m", ReadingUnits.METRIC);

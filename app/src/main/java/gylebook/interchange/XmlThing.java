@@ -217,8 +217,10 @@ final class XmlThing {
       if (!used.contains(child) && !(child.text().isEmpty() && child.children().isEmpty())) {
         String place = Ledger.path(path, child.name());
         if (used.stream().anyMatch(first -> first.name().equals(child.name()))) {
-          String says = "Stands more than once; the first is read, '%s' is kept and not used.";
-          ledger.says(place, says.formatted(Refusal.shortened(whole(child))));
+          ledger.says(
+              place,
+              "Stands more than once; the first is read, '%s' is kept and not used."
+                  .formatted(Refusal.shortened(whole(child))));
           ledger.note(place, whole(child));
         } else {
           ledger.keep(place, whole(child));

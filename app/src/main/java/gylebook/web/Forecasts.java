@@ -59,7 +59,7 @@ final class Forecasts {
   /// @param then what else can be made ready before anybody asks
   synchronized void lookAhead(String gyleId, Recipe recipe, Rig rig, Consumer<Planned> then) {
     Ahead begun = ahead.get(gyleId);
-    if (begun != null && begun.is(recipe, rig) || !whole.containsKey(gyleId)) {
+    if ((begun != null && begun.is(recipe, rig)) || !whole.containsKey(gyleId)) {
       return;
     }
     if (begun != null) {

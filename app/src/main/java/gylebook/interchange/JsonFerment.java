@@ -49,7 +49,7 @@ final class JsonFerment {
       Optional<Entered> rampSec =
           step.amount("ramp_time", Quantity.TIME).filter(ramp -> ramp.inside() > 0);
       if (rests.isEmpty() && rampSec.isPresent()) {
-        step.says("ramp_time", "The first rest is struck; how long it heats up is kept, not used.");
+        step.says("ramp_time", RecipeReader.STRUCK);
       }
       rests.add(
           new Rest(

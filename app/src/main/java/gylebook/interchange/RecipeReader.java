@@ -12,6 +12,9 @@ import tools.jackson.databind.json.JsonMapper;
 /// Reads a recipe file: the open JSON standard, the open XML standard version 1, or our own form.
 /// Which of them, the file itself says.
 public final class RecipeReader {
+  /// Said of a first rest's time to heat up, whatever kind of file it stands in.
+  static final String STRUCK = "The first rest is struck; how long it heats up is kept, not used.";
+
   private static final int MOST_BYTES = 4_000_000;
 
   private static final JsonMapper MAPPER =
@@ -93,7 +96,12 @@ public final class RecipeReader {
           "Maybe it is another kind of file.");
     }
     return switch (OwnFiles.readRecipe(text)) {
-      case Reading.Understood<Recipe>(Recipe recipe) -> recipe;
+      case Reading.Understood<Recipe>(Recipe recipe) -> {
+        if (!recipe.rests().isEmpty() && recipe.rests().getFirst().rampSec().isPresent()) {
+          ledger.says("rests 1 > rampSec", STRUCK);
+        }
+        yield recipe;
+      }
       case Reading.NotUnderstood<Recipe>(String sentence) -> throw new Refusal(sentence, name, "");
     };
   }

@@ -59,7 +59,7 @@ final class XmlCourse {
       Optional<Entered> rampSec =
           step.amount("RAMP_TIME", MINUTE, MINUTE).filter(ramp -> ramp.inside() > 0);
       if (rests.isEmpty() && rampSec.isPresent()) {
-        step.says("RAMP_TIME", "The first rest is struck; how long it heats up is kept, not used.");
+        step.says("RAMP_TIME", RecipeReader.STRUCK);
       }
       rests.add(new Rest(step.words("NAME"), targetC.get(), holdSec, rampSec));
     }

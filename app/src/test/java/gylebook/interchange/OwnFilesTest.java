@@ -6,6 +6,7 @@ import gylebook.plan.Demo;
 import gylebook.recipe.Hop;
 import gylebook.recipe.Liquor;
 import gylebook.recipe.Recipe;
+import gylebook.recipe.Rest;
 import gylebook.rig.Chiller;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Newcomer;
@@ -14,6 +15,8 @@ import gylebook.rig.Rig;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.Unit;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
@@ -156,5 +159,25 @@ class OwnFilesTest {
     assertThat(refused(OwnFiles.readRig("null"))).isNotEmpty();
     assertThat(refused(OwnFiles.readRig("[".repeat(5000)))).isNotEmpty();
     assertThat(refused(OwnFiles.readRig(" ".repeat(4_000_001)))).contains("4000001");
+  }
+
+  /// What a file says and the plan does not use is told before it is kept.
+  @Test
+  void aFirstRestThatIsSaidToBeHeatedToIsRemarkedOn() {
+    Recipe bitter = Demo.copperBitter();
+    Rest first = bitter.rests().getFirst();
+    Entered slow = Entered.of(600, Unit.known(Quantity.TIME, "s"));
+    List<Rest> rests = new ArrayList<>(bitter.rests());
+    rests.set(0, new Rest(first.name(), first.targetC(), first.holdSec(), Optional.of(slow)));
+    String plain = OwnFiles.recipe(bitter);
+    String told = OwnFiles.recipe(bitter.withRests(rests));
+
+    assertThat(remarks(told)).contains("The first rest is struck");
+    assertThat(remarks(plain)).doesNotContain("struck");
+  }
+
+  private static String remarks(String file) {
+    ReadRecipe read = RecipeReader.read(file.getBytes(StandardCharsets.UTF_8), "a file");
+    return ((ReadRecipe.Understood) read).remarks().toString();
   }
 }

@@ -29,6 +29,14 @@ final class Plannable {
     if (!(inMashKg(recipe, true) > 0)) {
       return no("noGrist", "The malt of the recipe has no mass.", "Say how much malt goes in.");
     }
+    if (recipe.grist().stream()
+        .filter(line -> line.kind().mashed())
+        .allMatch(line -> line.analysis().extractFrac() == 0)) {
+      return no(
+          "noExtract",
+          "By its analysis the malt of the recipe gives no extract.",
+          "Say what its maltster found; base malt gives about 80 % of its dry mass.");
+    }
     if (!(recipe.aim().lengthL().inside() > 0)) {
       return Optional.of(
           impossible(

@@ -92,6 +92,19 @@ class PlannableTest {
   }
 
   @Test
+  void maltThatGivesNothingIsRefusedInASentence() {
+    Goods malt = goods(Goods.Kind.BASE_MALT, 4, Goods.Use.MASH);
+    Analysis usual = malt.analysis();
+    Analysis nothing = new Analysis(usual.moistureFrac(), 0, 0, usual.colourEbc(), 0, true);
+    Goods chaff =
+        new Goods(malt.name(), malt.lot(), malt.kind(), malt.massKg(), nothing, malt.use());
+    Planned.Impossible no = impossible(grist(chaff));
+    assertThat(no.limit()).isEqualTo("noExtract");
+    assertThat(Note.plain(no.says())).contains("gives no extract");
+    assertThat(planned(grist(chaff, malt))).isInstanceOf(Planned.Feasible.class);
+  }
+
+  @Test
   void aMashWetterThanItsHeatIsKnownForIsRefusedAndADryOneIsNot() {
     Goods malt = goods(Goods.Kind.BASE_MALT, 4, Goods.Use.MASH);
     Planned.Impossible no = impossible(grist(malt, goods(Goods.Kind.FRUIT, 3, Goods.Use.MASH)));

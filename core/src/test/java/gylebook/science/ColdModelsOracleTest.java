@@ -3,10 +3,7 @@ package gylebook.science;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.hipparchus.ode.ExpandableODE;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import gylebook.testing.Integrated;
 import org.junit.jupiter.api.Test;
 
 /// The two published fermentation models and the plain rule that solves them, against the adaptive
@@ -60,20 +57,6 @@ class ColdModelsOracleTest {
   }
 
   private static double[] adaptive(FixedStep.Slope slope, double[] start, double hours) {
-    OrdinaryDifferentialEquation law =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return start.length;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            return slope.at(y);
-          }
-        };
-    return new DormandPrince853Integrator(1e-9, 10, 1e-11, 1e-11)
-        .integrate(new ExpandableODE(law), new ODEState(0, start), hours)
-        .getPrimaryState();
+    return Integrated.after(hours, 10, start, (_, y) -> slope.at(y));
   }
 }

@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import gylebook.testing.Cases;
+import gylebook.testing.Integrated;
 import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.polynomials.PolynomialFunction;
-import org.hipparchus.ode.ExpandableODE;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 
 /// Traps of the cold side, and what was reckoned nowhere before: each against something from
@@ -226,25 +223,17 @@ class ColdTrapsTest {
   private static double[] solved(double fermentC, double hours) {
     double rate = 0.1 * Math.pow(2.2, (fermentC - 20) / 10);
     double split = 0.02 * Math.pow(3, (fermentC - 20) / 10);
-    OrdinaryDifferentialEquation law =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 2;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            double grown = Math.exp(rate * t - 3.2);
-            double falls = 9.5 * rate * grown / Math.pow(1 + grown, 2);
-            return new double[] {
-              0.10 * falls - split * y[0], 0.652 * split * y[0] - 15 * split * y[1]
-            };
-          }
-        };
-    return new DormandPrince853Integrator(1e-9, 5, 1e-11, 1e-11)
-        .integrate(new ExpandableODE(law), new ODEState(0, new double[2]), hours)
-        .getPrimaryState();
+    return Integrated.after(
+        hours,
+        5,
+        new double[2],
+        (t, y) -> {
+          double grown = Math.exp(rate * t - 3.2);
+          double falls = 9.5 * rate * grown / Math.pow(1 + grown, 2);
+          return new double[] {
+            0.10 * falls - split * y[0], 0.652 * split * y[0] - 15 * split * y[1]
+          };
+        });
   }
 
   /// What the ferment leaves, the rest goes on with: the closed form from there.

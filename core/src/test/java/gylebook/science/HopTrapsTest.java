@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.hummeling.if97.IF97;
 import gylebook.testing.Cases;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import gylebook.testing.Integrated;
 import org.junit.jupiter.api.Test;
 
 /// Hops, boil and colour: mistakes that are easily made, each shown to be one and not to be ours.
@@ -101,22 +99,14 @@ class HopTrapsTest {
       double alphaMgPerL, double solubleMgPerL, double wortC, double heldMin) {
     double k1 = 7.9e11 * Math.exp(-11_858 / (wortC + 273.15));
     double k2 = 4.1e12 * Math.exp(-12_994 / (wortC + 273.15));
-    OrdinaryDifferentialEquation equation =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 2;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            double turned = k1 * Math.min(y[0], solubleMgPerL);
-            return new double[] {-turned, turned - k2 * y[1]};
-          }
-        };
-    return new DormandPrince853Integrator(1e-6, 0.5, 1e-9, 1e-9)
-        .integrate(equation, new ODEState(0, new double[] {alphaMgPerL, 0}), heldMin)
-        .getPrimaryState()[1];
+    return Integrated.after(
+        heldMin,
+        0.5,
+        new double[] {alphaMgPerL, 0},
+        (_, y) -> {
+          double turned = k1 * Math.min(y[0], solubleMgPerL);
+          return new double[] {-turned, turned - k2 * y[1]};
+        })[1];
   }
 
   /// The factor 50 of the bitterness unit is 70, that of iso-alpha acid alone, times the five

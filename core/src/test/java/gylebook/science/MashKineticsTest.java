@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gylebook.testing.Cases;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import gylebook.testing.Integrated;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,37 +16,22 @@ final class MashKineticsTest {
     double at(double sec);
   }
 
-  private static double[] integrated(
-      int size, double[] start, double sec, OrdinaryDifferentialEquation law) {
-    assertThat(law.getDimension()).isEqualTo(size);
-    var integrator = new DormandPrince853Integrator(1e-6, 60, 1e-12, 1e-11);
-    return integrator.integrate(law, new ODEState(0, start), sec).getPrimaryState();
-  }
-
   /// Fermentability and the labile beta-amylase over any course of temperature.
   private static double fermentability(Course course, double sec) {
     return mashed(new double[] {0, 1 - BetaAmylase.STABLE_SHARE_FRAC}, course, sec)[0];
   }
 
   private static double[] mashed(double[] start, Course course, double sec) {
-    OrdinaryDifferentialEquation law =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 2;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            double mashC = course.at(t);
-            double beta = BetaAmylase.STABLE_SHARE_FRAC + y[1];
-            return new double[] {
-              Fermentability.approachPerSec(mashC) * beta * (Fermentability.CEILING_FRAC - y[0]),
-              -BetaAmylase.labileDecayPerSec(mashC) * y[1]
-            };
-          }
+    Integrated.Rates law =
+        (t, y) -> {
+          double mashC = course.at(t);
+          double beta = BetaAmylase.STABLE_SHARE_FRAC + y[1];
+          return new double[] {
+            Fermentability.approachPerSec(mashC) * beta * (Fermentability.CEILING_FRAC - y[0]),
+            -BetaAmylase.labileDecayPerSec(mashC) * y[1]
+          };
         };
-    return integrated(2, start, sec, law);
+    return Integrated.after(sec, 60, start, law);
   }
 
   /// J. Chandrasekhar's four points, quoted by E. Wray 2014; the fit is off by 0.4 at most.
@@ -124,21 +107,13 @@ final class MashKineticsTest {
   /// 98 to 78 C in 40 min: the one integrator checks the other.
   @Test
   void coolingHopsAgreeWithTheAdaptiveIntegrator() {
-    OrdinaryDifferentialEquation law =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 2;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            double wortC = 98 - 20 * t / 2400;
-            double formed = HopIsomerisation.formationPerSec(wortC) * y[0];
-            return new double[] {-formed, formed - HopIsomerisation.lossPerSec(wortC) * y[1]};
-          }
+    Integrated.Rates law =
+        (t, y) -> {
+          double wortC = 98 - 20 * t / 2400;
+          double formed = HopIsomerisation.formationPerSec(wortC) * y[0];
+          return new double[] {-formed, formed - HopIsomerisation.lossPerSec(wortC) * y[1]};
         };
-    double iso = integrated(2, new double[] {1, 0}, 2400, law)[1];
+    double iso = Integrated.after(2400, 60, new double[] {1, 0}, law)[1];
     assertThat(HopIsomerisation.evenCoolingIsoFrac(98, 78, 40)).isCloseTo(iso, within(1e-6));
     // Reference sheet value of another two integrators.
     assertThat(HopIsomerisation.freeCoolingIsoFrac(98, 25, 120, 30))
@@ -147,20 +122,12 @@ final class MashKineticsTest {
 
   @Test
   void freeSulfideInTheBoilAgreesWithTheAdaptiveIntegrator() {
-    OrdinaryDifferentialEquation law =
-        new OrdinaryDifferentialEquation() {
-          @Override
-          public int getDimension() {
-            return 2;
-          }
-
-          @Override
-          public double[] computeDerivatives(double t, double[] y) {
-            double split = DimethylSulfide.precursorPerSec(98, 5.3) * y[0];
-            return new double[] {-split, split - DimethylSulfide.strippingPerSec(0.1) * y[1]};
-          }
+    Integrated.Rates law =
+        (t, y) -> {
+          double split = DimethylSulfide.precursorPerSec(98, 5.3) * y[0];
+          return new double[] {-split, split - DimethylSulfide.strippingPerSec(0.1) * y[1]};
         };
-    double[] end = integrated(2, new double[] {0.8, 0.1}, 4500, law);
+    double[] end = Integrated.after(4500, 60, new double[] {0.8, 0.1}, law);
     DimethylSulfide.Left left =
         DimethylSulfide.afterBoil(
             0.8,

@@ -359,4 +359,53 @@ class WorkedByHandTest {
     assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.volumeL(0.1, 0.01));
     assertThatIllegalArgumentException().isThrownBy(() -> KettleDip.levelM(1, 6));
   }
+
+  /// Drawn out evenly by hand: at 80 C the shift is 58/44 of that at 66 C, 0.3 (0.2 to 0.35); at 15
+  /// C it is 7/44 of it the other way.
+  @Test
+  void anAcidityReadHotIsBroughtToTheRoomAlongAStraightLine() {
+    MashPh.ReadHot hot = MashPh.readHot(5.2, 80);
+    assertThat(hot.coldPh()).isCloseTo(5.595455, within(1e-6));
+    assertThat(hot.leastPh()).isCloseTo(5.463636, within(1e-6));
+    assertThat(hot.mostPh()).isCloseTo(5.661364, within(1e-6));
+    MashPh.ReadHot cool = MashPh.readHot(5.2, 15);
+    assertThat(cool.coldPh()).isCloseTo(5.152273, within(1e-6));
+    assertThat(cool.leastPh()).isCloseTo(5.144318, within(1e-6));
+    assertThat(cool.mostPh()).isCloseTo(5.168182, within(1e-6));
+  }
+
+  /// 2 kg, 0.3 below their own pH: -0.6 (40 - 0.3 (-5 - 0.3 x 2)) = -0.6 x 41.68.
+  @Test
+  void aMaltsBufferBendsAndTwists() {
+    MashPh.Malt malt = new MashPh.Malt(2, 5.7, 40, -5, 2);
+    assertThat(malt.heldMeq(5.4)).isCloseTo(-25.008, within(1e-9));
+    assertThat(malt.heldMeq(5.7)).isZero();
+  }
+
+  /// 12.5 P that stand at 2.5 have lost four fifths; a starter of White and Zainasheff's grew from
+  /// 100 to 152 million in a millilitre over 7 P, 7.43 million a degree; what was there before
+  /// stays.
+  @Test
+  void whatAFermentHasEatenAndGrown() {
+    assertThat(DegreeOfFermentation.apparentFrac(12.5, 2.5)).isCloseTo(0.8, within(1e-12));
+    assertThat(Starter.yieldCountPerMl(100e6, 152e6, 7)).isCloseTo(7.428571e6, within(1.0));
+    double fromNone = Starter.byMassCount(0, 2, 5, 20e9);
+    assertThat(fromNone).isPositive();
+    assertThat(Starter.byMassCount(50e9, 2, 5, 20e9)).isCloseTo(fromNone + 50e9, within(1.0));
+  }
+
+  /// Counts of 10, 20 and 30 where 20 each are expected: (100 + 0 + 100)/20.
+  @Test
+  void howUnevenCountsAre() {
+    assertThat(ForecastScore.unevenNumber(new double[] {10, 20, 30})).isCloseTo(10, within(1e-12));
+    assertThat(ForecastScore.unevenNumber(new double[] {7, 7})).isZero();
+  }
+
+  /// 30 g of 8 % in 20 L are 120 mg/L of alpha acid; 0.9 x 0.75 of what is formed is kept.
+  @Test
+  void whatOfAnAdditionIsInTheGlass() {
+    double formedFrac = HopIsomerisation.isoFrac(100, 60);
+    assertThat(HopUtilisation.isoAlphaMgPerL(30, 0.08, 20, 60, 100, 0.1, 0.25))
+        .isCloseTo(120 * 0.9 * 0.75 * formedFrac, within(1e-9));
+  }
 }

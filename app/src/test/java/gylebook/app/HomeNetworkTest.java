@@ -18,6 +18,7 @@ import gylebook.web.PageServer;
 import gylebook.web.PortTaken;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.BindException;
 import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -384,10 +385,24 @@ class HomeNetworkTest {
     }
   }
 
+  /// Below the ports that systems deal out by themselves, so that no other test is given the one
+  /// before meanwhile.
+  private static ServerSocket withAFreePortBefore() throws IOException {
+    for (int port = 20_001; port < 32_000; port += 2) {
+      try (ServerSocket before = new ServerSocket(port - 1)) {
+        assertThat(before.isBound()).isTrue();
+        return new ServerSocket(port);
+      } catch (BindException _) {
+        // Somebody has one of the two: the next pair.
+      }
+    }
+    throw new AssertionError("no two free ports");
+  }
+
   @Test
   void thePortAfterTheOneThatWasAskedForIsNamedWhenItIsTheOneThatIsTaken() throws IOException {
     HomeAuthority authority = authority();
-    try (ServerSocket taken = new ServerSocket(0)) {
+    try (ServerSocket taken = withAFreePortBefore()) {
       int port = taken.getLocalPort() - 1;
       assertThatThrownBy(() -> started(port, () -> HOME, Optional.of(authority)))
           .isInstanceOf(PortTaken.class)

@@ -34,8 +34,8 @@ final class GyleRoutes {
   /// "Saved" may wait so long for the look that comes along with it: nobody notices.
   private static final Duration AS_GOOD_AS_THERE = Duration.ofMillis(40);
 
-  /// A look that takes longer comes too late for what is being typed.
-  private static final Duration WORTH_HOLDING = Duration.ofSeconds(2);
+  /// A look that takes longer than anybody types at one value.
+  private static final Duration WORTH_HOLDING = Duration.ofSeconds(10);
 
   private final Desk desk;
   private final Papers papers;
@@ -276,8 +276,10 @@ final class GyleRoutes {
 
   private void write(Context context, Command command) {
     String gyleId = context.pathParam("gyleId");
-    Optional<Gyle> stood = desk.book().gyle(gyleId);
-    Desk.Answer answer = desk.write(gyleId, Said.seen(context), command, Said.once(context));
+    long seen = Said.seen(context);
+    // Who sends again because an answer was lost has not seen what stands in the book.
+    Optional<Gyle> stood = desk.book().gyle(gyleId).filter(gyle -> gyle.lastSeq() == seen);
+    Desk.Answer answer = desk.write(gyleId, seen, command, Said.once(context));
     if (answer instanceof Desk.Answer.Written(Book book)) {
       Map<String, Object> changed = GylePage.changed(book, gyleId, stood, papers);
       book.gyle(gyleId).flatMap(this::lookedAhead).ifPresent(look -> changed.put("look", look));

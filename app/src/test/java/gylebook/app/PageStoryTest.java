@@ -193,8 +193,18 @@ class PageStoryTest {
     assertThat(asked.get("days").asInt()).isEqualTo(100);
 
     String rig = "{\"of\":\"rig\",\"slot\":\"kettle.heightM\",\"typed\":\"44 cm\"}";
-    JsonNode height = JSON.readTree(post("/api/gyles/bitter/fill", seen("bitter"), rig).body());
-    assertThat(height.has("rig")).isTrue();
+    long seen = seen("bitter");
+    HttpRequest.Builder height =
+        to("/api/gyles/bitter/fill")
+            .header("Origin", origin())
+            .header("Gyle-Seen", Long.toString(seen))
+            .header("Gyle-Once", "height")
+            .POST(BodyPublishers.ofString(rig));
+    assertThat(JSON.readTree(sent(height).body()).has("rig")).isTrue();
+    // Sent again because its answer was lost: whoever sends it has not seen the rig yet.
+    JsonNode again = JSON.readTree(sent(height).body());
+    assertThat(again.has("rig")).isTrue();
+    assertThat(seen("bitter")).isEqualTo(again.get("seq").asLong());
   }
 
   @Test

@@ -59,15 +59,15 @@ export function sentence(said) {
 
 /**
  * Puts the new sentences in place and the forecast that came with them, or asks for it.
- * @param seen whether the first look at this is on the page already
+ * @param glimpsed whether the first look at this is on the page already
  */
-function show(said, focusSlot, seen = false) {
+function show(said, focusSlot, glimpsed = false) {
   // What has to be asked for is on its way while the sentences are put in place.
-  if (!said.look && !seen) forecast();
+  if (!said.look && !glimpsed) forecast();
   const busy = [replace(document.getElementById("papers"), said.papers)];
   // A rig that stayed as it was is not told again.
   if (said.rig) busy.push(replace(document.getElementById("rig-papers"), said.rig));
-  if (said.look || seen) forecast(seen ? null : said.look, seen);
+  if (said.look || glimpsed) forecast(glimpsed ? null : said.look, glimpsed);
   if (focusSlot && !busy.includes(true)) focusOn(focusSlot, gyle);
 }
 
@@ -177,7 +177,7 @@ function edit(slot) {
     if (asked) body.answers = newcomer.dataset.answers;
     const path = asked ? "/api/newcomer" : `/api/gyles/${gyle.dataset.gyle}/fill`;
     const sent = post(path, body, `${name}-${field.value}`);
-    const seen = !asked && glimpse(slot, field.value);
+    const glimpsed = !asked && glimpse(slot, field.value);
     const answer = await sent;
     done.disabled = false;
     if (answer.ok && asked) {
@@ -187,14 +187,14 @@ function edit(slot) {
     } else if (answer.ok) {
       form.dataset.done = "yes";
       say("Saved.");
-      show(answer.said, slot.dataset.slot, seen);
+      show(answer.said, slot.dataset.slot, glimpsed);
     } else if (answer.status === 409) {
       form.dataset.done = "yes";
       show(answer.said, slot.dataset.slot);
       say(sentence(answer.said), true);
     } else {
       // What was typed stays in the field: nothing is lost; the forecast is that of what is saved.
-      if (seen) forecast();
+      if (glimpsed) forecast();
       problem.textContent = sentence(answer.said);
       field.setAttribute("aria-invalid", "true");
       field.focus();
@@ -287,9 +287,9 @@ function button(words, type) {
 
 /**
  * @param look the first look, where it came along
- * @param seen whether it is on the page already
+ * @param glimpsed whether it is on the page already
  */
-async function forecast(look, seen = false) {
+async function forecast(look, glimpsed = false) {
   const place = document.getElementById("forecast");
   reader?.abort();
   const mine = new AbortController();
@@ -297,10 +297,10 @@ async function forecast(look, seen = false) {
   place.setAttribute("aria-busy", "true");
   try {
     if (look) tell(look, place);
-    if (look || seen) say(`Saved. ${FIRST}`);
+    if (look || glimpsed) say(`Saved. ${FIRST}`);
     else await glance("first", mine, place);
     // The whole forecast takes every processor; what is there already is to be seen first.
-    if (!seen) await painted();
+    if (!glimpsed) await painted();
     await glance("whole", mine, place);
     if (reader === mine) place.removeAttribute("aria-busy");
   } catch (failure) {

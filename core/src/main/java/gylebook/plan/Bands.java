@@ -2,6 +2,7 @@ package gylebook.plan;
 
 import gylebook.units.AnyUnit;
 import java.util.Arrays;
+import java.util.function.DoublePredicate;
 
 /// Quantiles and shares of variance of ensemble columns.
 @AnyUnit("columns of any quantity")
@@ -31,6 +32,11 @@ final class Bands {
     int i = (int) place;
     int next = Math.min(i + 1, sorted.length - 1);
     return sorted[i] + (place - i) * (sorted[next] - sorted[i]);
+  }
+
+  /// The share of the days of which something holds.
+  static double shareFrac(double[] column, DoublePredicate holds) {
+    return (double) Arrays.stream(column).filter(holds).count() / column.length;
   }
 
   static double mean(double[] column) {

@@ -229,7 +229,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           of(
               "colour",
               "SRM = 1.4922 MCU^0.6859, and what the boil adds",
-              "malt colours; litres; boil 1.5 EBC assumed ; the rule to 10 % (see beer-colour-lines)",
+              "malt colours; litres; boil 1.5 EBC assumed; the rule to 10 % (see beer-colour-lines)",
               "morey");
       case ATTENUATION ->
           of(

@@ -55,13 +55,7 @@ final class Guards {
   }
 
   private double chance(Outcome outcome, DoublePredicate bad) {
-    int count = 0;
-    for (double value : ensemble.outcome(outcome)) {
-      if (bad.test(value)) {
-        count++;
-      }
-    }
-    return (double) count / ensemble.days();
+    return Bands.shareFrac(ensemble.outcome(outcome), bad);
   }
 
   private Note note(String words, Outcome outcome) {

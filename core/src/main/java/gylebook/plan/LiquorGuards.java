@@ -7,7 +7,6 @@ import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /// What the liquor may do to the mash, and what of it could not be counted.
@@ -27,10 +26,8 @@ final class LiquorGuards {
   static List<Guard> of(Recipe recipe, Ensemble ensemble) {
     List<Guard> found = new ArrayList<>();
     double[] column = ensemble.outcome(Outcome.MASH_PH);
-    double high = (double) Arrays.stream(column).filter(p -> p > USUAL_MOST_PH).count();
-    double low = (double) Arrays.stream(column).filter(p -> p < USUAL_LEAST_PH).count();
-    highPh(found, column, high / column.length);
-    lowPh(found, column, low / column.length);
+    highPh(found, column, Bands.shareFrac(column, p -> p > USUAL_MOST_PH));
+    lowPh(found, column, Bands.shareFrac(column, p -> p < USUAL_LEAST_PH));
     uncounted(found, recipe.liquor());
     acidStrength(found, recipe.liquor());
     return found;

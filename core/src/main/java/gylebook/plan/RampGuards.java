@@ -7,7 +7,6 @@ import gylebook.simulate.Ensemble;
 import gylebook.units.AnyUnit;
 import gylebook.units.Entered;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /// Whether the mash comes to its next rest, and in the time that is wanted.
@@ -43,9 +42,7 @@ final class RampGuards {
   private static void tooWarm(List<Guard> found, int rest, double restC, Ensemble ensemble) {
     int row = ensemble.milestoneKeys().indexOf("toRest." + rest);
     double[] beginsC = ensemble.milestone(row, DayLog.Column.WORT_C);
-    double chance =
-        (double) Arrays.stream(beginsC).filter(c -> c > restC + TOO_WARM_K).count()
-            / beginsC.length;
+    double chance = Bands.shareFrac(beginsC, c -> c > restC + TOO_WARM_K);
     if (chance < CHANCE_SHOWN) {
       return;
     }
@@ -79,8 +76,7 @@ final class RampGuards {
 
   private static void late(List<Guard> found, int rest, double rampSec, double[] tookSec) {
     double lateSec = Math.max(LATE_RATIO * rampSec, rampSec + LATE_SEC);
-    double chance =
-        (double) Arrays.stream(tookSec).filter(t -> t > lateSec).count() / tookSec.length;
+    double chance = Bands.shareFrac(tookSec, t -> t > lateSec);
     if (chance < CHANCE_SHOWN) {
       return;
     }

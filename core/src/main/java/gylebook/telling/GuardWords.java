@@ -3,7 +3,7 @@ package gylebook.telling;
 import gylebook.plan.Forecast;
 import gylebook.plan.Guard;
 
-/// When a guard matters and what brings it about, the same for every face.
+/// When a guard matters, the same for every face.
 public final class GuardWords {
   private GuardWords() {}
 

@@ -19,10 +19,9 @@ import java.util.stream.Collectors;
 
 /// A plan as text for a terminal of 80 columns.
 public final class Report {
-  private static final int COLUMNS = 78;
   private static final int CHART_ROWS = 9;
   private static final int CHART_COLUMNS = 64;
-  private static final int INDENT = 2;
+  private static final int INDENT = Columns.INDENT;
   private static final int DAY_INDENT = 13;
   private static final int NAME_COLUMNS = 34;
   private static final char NO_BREAK = '\u00a0';
@@ -92,7 +91,7 @@ public final class Report {
   private void plan(Plan plan) {
     String invented = plan.recipe().invented() || plan.rig().invented() ? " (invented)" : "";
     lines.add(plan.recipe().name() + ", on " + plan.rig().name() + invented);
-    lines.add("=".repeat(Math.min(COLUMNS, lines.getLast().length())));
+    lines.add("=".repeat(Math.min(Columns.MOST, lines.getLast().length())));
     weigh(plan);
     set(plan);
     day(plan.forecast());
@@ -301,14 +300,6 @@ public final class Report {
   }
 
   private void wrap(String text, int indent) {
-    StringBuilder line = new StringBuilder(" ".repeat(indent));
-    for (String word : text.split(" ", -1)) {
-      if (line.length() + word.length() > COLUMNS && line.length() > indent) {
-        lines.add(line.toString().stripTrailing());
-        line = new StringBuilder(" ".repeat(indent + INDENT));
-      }
-      line.append(word).append(' ');
-    }
-    lines.add(line.toString().stripTrailing());
+    Columns.wrap(lines, text, indent);
   }
 }

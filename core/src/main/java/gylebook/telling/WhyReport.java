@@ -9,8 +9,6 @@ import java.util.stream.Collectors;
 
 /// Why the figures of a forecast are what they are, as text for a terminal of 80 columns.
 public final class WhyReport {
-  private static final int COLUMNS = 78;
-
   private WhyReport() {}
 
   /// Equation, what went in, source, and what moves it most, of every figure there is.
@@ -27,11 +25,11 @@ public final class WhyReport {
 
   private static void figure(List<String> lines, Figure figure, String value) {
     Figure.Why why = figure.why();
-    wrap(lines, figure.says() + ": " + value, 2);
-    wrap(lines, "by " + why.equation(), 4);
-    wrap(lines, "from " + String.join("; ", why.inputs()), 4);
+    Columns.wrap(lines, figure.says() + ": " + value, 2);
+    Columns.wrap(lines, "by " + why.equation(), 4);
+    Columns.wrap(lines, "from " + String.join("; ", why.inputs()), 4);
     if (!why.movers().isEmpty()) {
-      wrap(
+      Columns.wrap(
           lines,
           "moved most by "
               + why.movers().stream()
@@ -39,18 +37,6 @@ public final class WhyReport {
                   .collect(Collectors.joining(", ")),
           4);
     }
-    wrap(lines, "source: " + String.join(", ", why.sources()), 4);
-  }
-
-  private static void wrap(List<String> lines, String text, int indent) {
-    StringBuilder line = new StringBuilder(" ".repeat(indent));
-    for (String word : text.split(" ", -1)) {
-      if (line.length() + word.length() > COLUMNS && line.length() > indent) {
-        lines.add(line.toString().stripTrailing());
-        line = new StringBuilder(" ".repeat(indent + 2));
-      }
-      line.append(word).append(' ');
-    }
-    lines.add(line.toString().stripTrailing());
+    Columns.wrap(lines, "source: " + String.join(", ", why.sources()), 4);
   }
 }

@@ -42,10 +42,19 @@ final class Serve {
   /// @return the exit code
   static int run(
       Settings settings, PrintWriter out, PrintWriter err, Consumer<PageServer> meanwhile) {
-    return run(settings, DiskJournal::open, out, err, meanwhile);
+    return run(
+        settings,
+        DiskJournal::open,
+        out,
+        err,
+        server -> {
+          server.keepForecasts();
+          meanwhile.accept(server);
+        });
   }
 
-  /// Serves from a book that is opened in another way, as tests do it.
+  /// Serves from a book that is opened in another way, as tests do it. Nothing is written that was
+  /// not asked for, so that writes can be counted.
   ///
   /// @return the exit code
   static int run(

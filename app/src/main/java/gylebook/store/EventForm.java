@@ -22,6 +22,7 @@ enum EventForm {
   WORD_SAID("word-said", 1, Event.WordSaid.class),
   KETTLE_TAKEN("kettle-taken", 1, Event.KettleTaken.class),
   PLAN_CHANGED("plan-changed", 1, Event.PlanChanged.class),
+  FORECAST_GIVEN("forecast-given", 1, Event.ForecastGiven.class),
   UNDONE("undone", 1, Event.Undone.class);
 
   private final String type;
@@ -64,6 +65,7 @@ enum EventForm {
       case Event.WordSaid _ -> WORD_SAID;
       case Event.KettleTaken _ -> KETTLE_TAKEN;
       case Event.PlanChanged _ -> PLAN_CHANGED;
+      case Event.ForecastGiven _ -> FORECAST_GIVEN;
       case Event.Undone _ -> UNDONE;
     };
   }

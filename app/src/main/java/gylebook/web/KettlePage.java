@@ -78,6 +78,12 @@ final class KettlePage {
         + " kept; what the plan said stands on its page.</p>";
   }
 
+  /// A forecast is missing in the book; what was noted is not.
+  static String notKept(String because) {
+    return "<p class=\"not-kept\">What was forecast at the last point is not kept, so it cannot be compared with what comes: %s Your notes are safe.</p>"
+        .formatted(Html.escaped(because));
+  }
+
   /// The day under way.
   ///
   /// @param beside what a rehearsal adds behind the hands

@@ -3,7 +3,6 @@ package gylebook.web;
 import gylebook.brewday.AsRead;
 import gylebook.brewday.Book;
 import gylebook.brewday.Command;
-import gylebook.brewday.FixedPlan;
 import gylebook.brewday.Followed;
 import gylebook.brewday.Follower;
 import gylebook.brewday.Gyle;
@@ -40,24 +39,22 @@ final class KettleRoutes {
   private static final String PLACE = "KETTLE";
 
   private final Desk desk;
-  private final Papers papers;
   private final Streams streams;
   private final Practice practice;
-  private final Map<String, Beside> followers = new ConcurrentHashMap<>();
-
+  private final Followers followers;
+  private final ForecastKeeper keeper;
   private final Map<String, Told> last = new ConcurrentHashMap<>();
 
   /// How one page stood a moment ago.
   private record Told(
       long seq, ReadingUnits units, Instant at, String html, List<LiveGuard> guards) {}
 
-  /// A follower and the beginning of the day it follows.
-  private record Beside(long startedSeq, Optional<Follower> follower) {}
-
-  KettleRoutes(Desk desk, Papers papers, Streams streams, Practice practice) {
+  KettleRoutes(
+      Desk desk, Followers followers, ForecastKeeper keeper, Streams streams, Practice practice) {
     this.practice = practice;
     this.desk = desk;
-    this.papers = papers;
+    this.followers = followers;
+    this.keeper = keeper;
     this.streams = streams;
   }
 
@@ -152,6 +149,7 @@ final class KettleRoutes {
     Followed followed = follower.at(gyle.happened(), now, sending);
     String html =
         PracticeBanner.html(gyle, practice)
+            + keeper.trouble(gyle.gyleId()).map(KettlePage::notKept).orElse("")
             + new KettlePage(units, follower, gyle, now, tied(gyle, sending))
                 .during(followed, PracticeBanner.byEye(gyle, practice, byEye(gyle, follower)));
     return new Told(gyle.lastSeq(), units, now, html, followed.guards());
@@ -191,29 +189,8 @@ final class KettleRoutes {
         .toList();
   }
 
-  /// The follower of the day that is under way; planned once a day.
   private Optional<Follower> follower(Gyle gyle) {
-    if (gyle.started().isEmpty() || gyle.brewedBy().isEmpty()) {
-      return Optional.empty();
-    }
-    long seq = gyle.started().get().seq();
-    Instant began = gyle.started().get().at();
-    FixedPlan plan = gyle.brewedBy().get();
-    return followers
-        .compute(
-            gyle.gyleId(),
-            (_, known) ->
-                known != null && known.startedSeq() == seq
-                    ? known
-                    : new Beside(
-                        seq,
-                        Follower.of(
-                            papers.recipe(plan.recipe()),
-                            papers.rig(plan.rig()),
-                            plan.days(),
-                            plan.seed(),
-                            began)))
-        .follower();
+    return followers.of(gyle);
   }
 
   private void note(Context context) {

@@ -42,6 +42,7 @@ public final class PageServer {
   private final Javalin javalin;
   private final Streams streams;
   private final Optional<EncryptedLine> encrypted;
+  private final ForecastKeeper keeper;
 
   private PageServer(int port, Desk desk, Papers papers, Instruments instruments, Gate gate) {
     this.encrypted = gate.authority().map(EncryptedLine::new);
@@ -50,7 +51,10 @@ public final class PageServer {
     gate.screens().ifPresent(screens -> screens.onOut(streams::end));
     Door door = new Door(gate);
     GyleRoutes gyles = new GyleRoutes(desk, papers);
-    KettleRoutes kettle = new KettleRoutes(desk, papers, streams, instruments.practice());
+    Followers followers = new Followers(papers);
+    this.keeper = new ForecastKeeper(desk, papers, followers);
+    KettleRoutes kettle =
+        new KettleRoutes(desk, followers, keeper, streams, instruments.practice());
     FileRoutes files = new FileRoutes(desk, papers);
     InstrumentRoutes wired = new InstrumentRoutes(desk, instruments);
     NewcomerRoutes newcomers = new NewcomerRoutes(desk, papers);
@@ -131,6 +135,11 @@ public final class PageServer {
     return server;
   }
 
+  /// Keeps what is forecast from now on, until the server ends.
+  public void keepForecasts() {
+    keeper.begin();
+  }
+
   /// Where it is for this machine.
   public String address() {
     return "http://" + LOOPBACK + ":" + javalin.port() + "/";
@@ -155,6 +164,7 @@ public final class PageServer {
 
   /// Ends it.
   public void stop() {
+    keeper.end();
     streams.end();
     javalin.stop();
   }

@@ -31,6 +31,8 @@ class EventFormTest {
           new Event.WordSaid("mishap", "It boiled over"),
           new Event.KettleTaken("a1b2-c3", "Tablet"),
           new Event.PlanChanged("Boil on. 12 min", "way BOIL_ON\nlasts flameOut 720.0"),
+          new Event.ForecastGiven(
+              "bitter", 9, "engine 5\nat 2280\nboilReached atSec 9300.5 210 8950 9660"),
           new Event.Undone(17));
 
   @Test

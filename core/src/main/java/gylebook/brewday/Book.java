@@ -17,16 +17,24 @@ import java.util.function.Consumer;
 /// @param units what is read in
 /// @param tiedByName the instruments that are listened to, in the order they were tied
 /// @param byId every gyle, in the order they were opened
+/// @param forecasts what was forecast, as it was given
 public record Book(
     long lastSeq,
     long houseSeq,
     ReadingUnits units,
     SequencedMap<String, TiedInstrument> tiedByName,
-    SequencedMap<String, Gyle> byId) {
+    SequencedMap<String, Gyle> byId,
+    ForecastsGiven forecasts) {
 
   /// A book nobody has written in.
   public static final Book EMPTY =
-      new Book(0, 0, ReadingUnits.METRIC, new LinkedHashMap<>(), new LinkedHashMap<>());
+      new Book(
+          0,
+          0,
+          ReadingUnits.METRIC,
+          new LinkedHashMap<>(),
+          new LinkedHashMap<>(),
+          ForecastsGiven.NONE);
 
   /// Copies what it is given.
   public Book {
@@ -57,7 +65,11 @@ public record Book(
 
   /// The last entry on one gyle's page; 0 when there is none.
   public long seen(String gyleId) {
-    return gyleId.equals(Journal.HOUSE) ? houseSeq : gyle(gyleId).map(Gyle::lastSeq).orElse(0L);
+    return switch (gyleId) {
+      case Journal.HOUSE -> houseSeq;
+      case Journal.FORECASTS -> forecasts.lastSeq();
+      default -> gyle(gyleId).map(Gyle::lastSeq).orElse(0L);
+    };
   }
 
   /// The book with these entries read as well.
@@ -73,7 +85,7 @@ public record Book(
     if (entry.event() instanceof Event.UnitsChosen chosen) {
       // A unit that this build no longer has leaves the choice as it was.
       ReadingUnits now = ReadingChoice.applied(units, chosen).orElse(units);
-      return new Book(entry.seq(), entry.seq(), now, tiedByName, byId);
+      return new Book(entry.seq(), entry.seq(), now, tiedByName, byId, forecasts);
     }
     if (entry.event() instanceof Event.InstrumentTied(var name, var place, var document)) {
       return withTied(
@@ -84,19 +96,23 @@ public record Book(
     if (entry.event() instanceof Event.InstrumentLoosed(String name)) {
       return withTied(entry, tied -> tied.remove(name));
     }
+    if (entry.event() instanceof Event.ForecastGiven given) {
+      return new Book(
+          entry.seq(), houseSeq, units, tiedByName, byId, forecasts.with(entry, given));
+    }
     SequencedMap<String, Gyle> gyles = new LinkedHashMap<>(byId);
     if (entry.event() instanceof Event.GyleOpened opened) {
       gyles.put(entry.gyleId(), Gyle.opened(entry, opened));
     } else {
       gyles.computeIfPresent(entry.gyleId(), (_, gyle) -> gyle.after(entry));
     }
-    return new Book(entry.seq(), houseSeq, units, tiedByName, gyles);
+    return new Book(entry.seq(), houseSeq, units, tiedByName, gyles, forecasts);
   }
 
   private Book withTied(Entry entry, Consumer<SequencedMap<String, TiedInstrument>> change) {
     SequencedMap<String, TiedInstrument> tied = new LinkedHashMap<>(tiedByName);
     change.accept(tied);
-    return new Book(entry.seq(), entry.seq(), units, tied, byId);
+    return new Book(entry.seq(), entry.seq(), units, tied, byId, forecasts);
   }
 
   /// What may come of a command on a gyle's page.
@@ -113,6 +129,7 @@ public record Book(
           gyle(gyleId).map(gyle -> keep(gyle, keep)).orElseGet(() -> unknown(gyleId));
       case Command.FixPlan fix ->
           gyle(gyleId).map(gyle -> fix(gyle, fix)).orElseGet(() -> unknown(gyleId));
+      case Command.KeepForecast keep -> keep(gyleId, keep);
       case Command.Undo _ -> gyle(gyleId).map(Book::undo).orElseGet(() -> unknown(gyleId));
       case Command.StartDay _,
           Command.StartPractice _,
@@ -128,7 +145,7 @@ public record Book(
   }
 
   private Verdict open(String gyleId, Command.OpenGyle open) {
-    if (gyle(gyleId).isPresent() || gyleId.equals(Journal.HOUSE)) {
+    if (gyle(gyleId).isPresent() || !free(gyleId)) {
       return new Verdict.Refused(
           "The page '" + gyleId + "' is taken.", "Open the gyle under another name.");
     }
@@ -137,6 +154,25 @@ public record Book(
             new Event.GyleOpened(open.name(), open.invented()),
             new Event.RecipeKept(open.recipe(), "opened"),
             new Event.RigKept(open.rig(), "opened")));
+  }
+
+  private static boolean free(String gyleId) {
+    return !gyleId.equals(Journal.HOUSE) && !gyleId.equals(Journal.FORECASTS);
+  }
+
+  /// A forecast is given once after one entry, whoever sends it again.
+  private Verdict keep(String place, Command.KeepForecast keep) {
+    if (!place.equals(Journal.FORECASTS) || gyle(keep.gyleId()).isEmpty()) {
+      return unknown(keep.gyleId());
+    }
+    if (GivenForecast.read(keep.document()).isEmpty()) {
+      return new Verdict.Refused("That is no forecast.", "Look at how forecasts are kept.");
+    }
+    boolean there = forecasts.after(keep.gyleId(), keep.afterSeq()).isPresent();
+    return there
+        ? new Verdict.Accepted(List.of())
+        : Verdict.accept(
+            new Event.ForecastGiven(keep.gyleId(), keep.afterSeq(), keep.document()));
   }
 
   private Verdict choose(String gyleId, Event.UnitsChosen chosen) {

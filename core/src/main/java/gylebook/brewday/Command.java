@@ -95,6 +95,13 @@ public sealed interface Command {
   /// @param document the same as data
   record ChangePlan(String says, String document) implements Command {}
 
+  /// Keep what was forecast of a gyle.
+  ///
+  /// @param gyleId the gyle it is about
+  /// @param afterSeq the plan or the point it was given after
+  /// @param document the numbers
+  record KeepForecast(String gyleId, long afterSeq, String document) implements Command {}
+
   /// Strike one entry of the day; it stays in the book, struck through.
   ///
   /// @param seq the entry

@@ -127,6 +127,13 @@ public final class Follower {
     return followed(here(happened, now), sending);
   }
 
+  /// What is forecast now, to be kept: the same numbers as [#at] tells.
+  public synchronized GivenForecast given(List<DayNote> happened, Instant now) {
+    Belief here = here(happened, now).held();
+    Ahead ahead = here.ahead();
+    return GivenForecast.of(ahead, here.clockSec(), pointsAhead(here, ahead));
+  }
+
   /// How the brew stands: if all is as it was told, and by what leads.
   ///
   /// @param sound if all is as it was told; the guards compare with that
@@ -314,11 +321,16 @@ public final class Follower {
     return all;
   }
 
-  private List<Followed.Coming> coming(Belief here, Ahead ahead) {
+  private List<String> pointsAhead(Belief here, Ahead ahead) {
     int from = here.underWay() ? order.indexOf(here.leg().key()) : order.size();
+    return order.subList(from, order.size()).stream().filter(ahead.keys()::contains).toList();
+  }
+
+  private List<Followed.Coming> coming(Belief here, Ahead ahead) {
+    List<String> points = pointsAhead(here, ahead);
     List<Followed.Coming> coming = new ArrayList<>();
     for (Milestone milestone : plan.forecast().milestones()) {
-      if (order.indexOf(milestone.key()) >= from && ahead.keys().contains(milestone.key())) {
+      if (points.contains(milestone.key())) {
         coming.add(
             new Followed.Coming(
                 milestone.key(),

@@ -156,7 +156,11 @@ public record Gyle(
       case Event.RigKept(String document, String because) ->
           seen.withRigs(with(rigs, kept(entry, document, because)));
       case Event.PlanFixed fixed -> seen.withPlan(entry, fixed);
-      case Event.UnitsChosen _, Event.InstrumentTied _, Event.InstrumentLoosed _ -> seen;
+      case Event.UnitsChosen _,
+          Event.InstrumentTied _,
+          Event.InstrumentLoosed _,
+          Event.ForecastGiven _ ->
+          seen;
       case Event.Undone(long undoneSeq) ->
           seen.withRecipes(without(recipes, undoneSeq))
               .withRigs(without(rigs, undoneSeq))

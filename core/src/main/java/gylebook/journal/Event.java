@@ -104,6 +104,15 @@ public sealed interface Event {
   /// @param document the same as data, and what is wanted from then on, in our own form
   record PlanChanged(String says, String document) implements Event {}
 
+  /// What was forecast of a gyle, as it was given; kept as numbers, because engines change. It is
+  /// written by the program itself, on a page of its own, so that it comes in nobody's way.
+  ///
+  /// @param gyleId the gyle it is about
+  /// @param afterSeq the entry it was given after: a plan that was fixed, or a point that was
+  ///   reached
+  /// @param document the numbers, in our own form
+  record ForecastGiven(String gyleId, long afterSeq, String document) implements Event {}
+
   /// An earlier entry counts no longer. It stays in the book, struck through.
   ///
   /// @param undoneSeq the entry that is struck

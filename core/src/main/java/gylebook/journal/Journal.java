@@ -10,6 +10,9 @@ public interface Journal {
   /// The place of entries that belong to no gyle.
   String HOUSE = "house";
 
+  /// The place of what was forecast, whichever gyle it is about; no gyle's name has a space.
+  String FORECASTS = "forecasts given";
+
   /// Adds all of it or nothing.
   ///
   /// @return the new entries; those of the first time when an addition of this name was there

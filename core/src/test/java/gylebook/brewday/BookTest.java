@@ -200,4 +200,40 @@ class BookTest {
         .isInstanceOf(Verdict.Refused.class);
     assertThat(book.tied()).isEmpty();
   }
+
+  private Verdict keep(String place, String gyleId, long afterSeq, String document) {
+    return say(place, new Command.KeepForecast(gyleId, afterSeq, document));
+  }
+
+  @Test
+  void aForecastIsKeptOnceOnAPageOfItsOwnAndGetsInNobodysWay() {
+    open();
+    long seen = book.seen("bitter");
+    String document = "engine 5\nat -1\nboilReached atSec 9300 210 8950 9660";
+    keep(Journal.FORECASTS, "bitter", 3, document);
+    keep(Journal.FORECASTS, "bitter", 3, document.replace("9300", "9301"));
+
+    assertThat(book.seen("bitter")).isEqualTo(seen);
+    assertThat(book.forecasts().of("bitter"))
+        .extracting(ForecastsGiven.Kept::document)
+        .containsExactly(document);
+    assertThat(book.forecasts().after("bitter", 3)).isPresent();
+    assertThat(book.forecasts().after("bitter", 4)).isEmpty();
+    assertThat(Book.EMPTY.after(journal.entries(0))).isEqualTo(book);
+  }
+
+  @Test
+  void whatIsNoForecastOrOfNoGyleIsNotKept() {
+    open();
+    String document = "engine 5\nat -1";
+    for (Verdict verdict :
+        List.of(
+            keep(Journal.FORECASTS, "bitter", 3, "it will be fine"),
+            keep(Journal.FORECASTS, "stout", 3, document),
+            keep("bitter", "bitter", 3, document),
+            say(Journal.FORECASTS, new Command.OpenGyle("Other", false, "x", "y")))) {
+      assertThat(verdict).isInstanceOf(Verdict.Refused.class);
+    }
+    assertThat(book.forecasts()).isEqualTo(ForecastsGiven.NONE);
+  }
 }

@@ -1,7 +1,6 @@
 package gylebook.web;
 
 import gylebook.brewday.Command;
-import gylebook.brewday.DayNote;
 import gylebook.brewday.FixedPlan;
 import gylebook.brewday.GivenForecast;
 import gylebook.brewday.Gyle;

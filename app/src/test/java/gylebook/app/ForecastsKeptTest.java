@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.brewday.Command;
 import gylebook.brewday.DayNote;
-import gylebook.brewday.Foreseen;
 import gylebook.brewday.ForecastsGiven;
+import gylebook.brewday.Foreseen;
 import gylebook.brewday.GivenForecast;
 import gylebook.brewday.Gyle;
 import gylebook.journal.Addition;
@@ -145,7 +145,8 @@ class ForecastsKeptTest {
   void itIsKeptWhenThePlanIsFixedAndAtEachPointAndGetsInNobodysWay() {
     strikeReached();
 
-    GivenForecast plan = GivenForecast.read(forecasts("bitter").getFirst().document()).orElseThrow();
+    GivenForecast plan =
+        GivenForecast.read(forecasts("bitter").getFirst().document()).orElseThrow();
     GivenForecast later = GivenForecast.read(forecasts("bitter").get(1).document()).orElseThrow();
     assertThat(plan.beforeTheDay()).isTrue();
     assertThat(plan.engine()).as("who reckoned it, not who fixed it").isEqualTo(Engine.REVISION);

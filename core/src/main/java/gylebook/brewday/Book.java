@@ -97,8 +97,7 @@ public record Book(
       return withTied(entry, tied -> tied.remove(name));
     }
     if (entry.event() instanceof Event.ForecastGiven given) {
-      return new Book(
-          entry.seq(), houseSeq, units, tiedByName, byId, forecasts.with(entry, given));
+      return new Book(entry.seq(), houseSeq, units, tiedByName, byId, forecasts.with(entry, given));
     }
     SequencedMap<String, Gyle> gyles = new LinkedHashMap<>(byId);
     if (entry.event() instanceof Event.GyleOpened opened) {
@@ -171,8 +170,7 @@ public record Book(
     boolean there = forecasts.after(keep.gyleId(), keep.afterSeq()).isPresent();
     return there
         ? new Verdict.Accepted(List.of())
-        : Verdict.accept(
-            new Event.ForecastGiven(keep.gyleId(), keep.afterSeq(), keep.document()));
+        : Verdict.accept(new Event.ForecastGiven(keep.gyleId(), keep.afterSeq(), keep.document()));
   }
 
   private Verdict choose(String gyleId, Event.UnitsChosen chosen) {

@@ -104,8 +104,7 @@ public record GivenForecast(String engine, double atSec, List<Foreseen> foreseen
   }
 
   private static Held held(Band band) {
-    return new Held(
-        band.middle(), band.giveOrTake() / NINE_IN_TEN, band.low(), band.high());
+    return new Held(band.middle(), band.giveOrTake() / NINE_IN_TEN, band.low(), band.high());
   }
 
   /// What a day under way forecasts.

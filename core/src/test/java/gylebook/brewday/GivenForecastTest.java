@@ -26,8 +26,7 @@ class GivenForecastTest {
 
   @BeforeAll
   static void plan() {
-    follower =
-        Follower.of(Demo.copperBitter(), DemoRigs.household(), 100, 20, START).orElseThrow();
+    follower = Follower.of(Demo.copperBitter(), DemoRigs.household(), 100, 20, START).orElseThrow();
   }
 
   private static Instant at(double min) {
@@ -73,8 +72,7 @@ class GivenForecastTest {
   @Test
   void aPlanIsKeptWithTheRangesItShows() {
     GivenForecast given = GivenForecast.of(follower.plan());
-    Band strength =
-        follower.plan().forecast().figure(Outcome.STRENGTH.key()).orElseThrow().band();
+    Band strength = follower.plan().forecast().figure(Outcome.STRENGTH.key()).orElseThrow().band();
 
     assertThat(given.beforeTheDay()).isTrue();
     assertThat(given.engine()).isEqualTo(Engine.REVISION);
@@ -82,8 +80,7 @@ class GivenForecastTest {
     assertThat(held.low()).isEqualTo(strength.low());
     assertThat(held.high()).isEqualTo(strength.high());
     // 90 % of a normal spread lie within 1.645 of its standard deviations.
-    assertThat(held.doubt() * 2 * 1.645)
-        .isCloseTo(strength.high() - strength.low(), within(1e-3));
+    assertThat(held.doubt() * 2 * 1.645).isCloseTo(strength.high() - strength.low(), within(1e-3));
     assertThat(given.held("strikeReady", Foreseen.AT)).isPresent();
     assertThat(given.held("settled", "grainC")).isPresent();
     assertThat(given.held("bagOut", "hotL")).isPresent();

@@ -170,7 +170,7 @@ public final class Belief {
   }
 
   /// A strength read warm is brought to the scale's temperature.
-  private static double atScale(Instrument instrument, Reading reading) {
+  static double atScale(Instrument instrument, Reading reading) {
     boolean strength = instrument.measures() == Instrument.Measures.STRENGTH;
     return strength && Double.isFinite(reading.sampleC())
         ? reading.value()

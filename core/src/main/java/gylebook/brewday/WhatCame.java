@@ -93,8 +93,7 @@ final class WhatCame {
         double earlySec = point.equals(DayOrder.BAG_OUT) ? 0 : 2 * MIN_SEC;
         yield litres(from(point, -earlySec), from(point, 5 * MIN_SEC), tick(point));
       }
-      case "wortPlato" ->
-          strength(from(point, -2 * MIN_SEC), from(CAST, -MIN_SEC), tick(point));
+      case "wortPlato" -> strength(from(point, -2 * MIN_SEC), from(CAST, -MIN_SEC), tick(point));
       default -> Optional.empty();
     };
   }

@@ -20,8 +20,7 @@ public record FaceValue(double value, double doubt) {
     boolean warmth = instrument.measures() == Instrument.Measures.TEMPERATURE;
     double off = warmth ? read - Traits.MIDDLE_C : 0;
     double value = read - instrument.bias().value() - instrument.gainPerK().value() * off;
-    double still =
-        Math.hypot(instrument.bias().doubtInUnit(), Traits.noise(instrument, reading));
+    double still = Math.hypot(instrument.bias().doubtInUnit(), Traits.noise(instrument, reading));
     return new FaceValue(value, Math.hypot(still, instrument.gainPerK().doubtInUnit() * off));
   }
 }

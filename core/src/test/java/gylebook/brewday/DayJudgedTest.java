@@ -82,8 +82,7 @@ class DayJudgedTest {
   }
 
   private DayJudged judged() {
-    return DayJudged.of(
-            gyle(), book.forecasts(), Follower.instruments(DemoRigs.household()))
+    return DayJudged.of(gyle(), book.forecasts(), Follower.instruments(DemoRigs.household()))
         .orElseThrow();
   }
 

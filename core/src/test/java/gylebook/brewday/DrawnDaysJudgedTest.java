@@ -24,8 +24,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /// Days on hidden rigs, noted in a book as a brewer would, forecast as the program does, and judged
-/// by the book alone. No outside source: a twin experiment. The hidden rig is scattered by more than
-/// the doubts say (15 % where it matters), so a share of 90 in 100 is not owed to the last range.
+/// by the book alone. No outside source: a twin experiment. The hidden rig is scattered by more
+/// than the doubts say (15 % where it matters), so a share of 90 in 100 is not owed to the last
+/// range.
 class DrawnDaysJudgedTest {
   private static final boolean LONG = Boolean.getBoolean("long");
   private static final int DAYS = LONG ? 60 : 20;

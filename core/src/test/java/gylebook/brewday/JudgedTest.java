@@ -63,11 +63,9 @@ class JudgedTest {
     judged.add(judged(planned, 1, came, 0));
     Held held = new Held(later, 0.5, later - 0.8, later + 0.8);
     judged.add(
-        new Judged(
-            new Foreseen("bagOut", "hotL", held), "rest.0", 3600, new Came(9, "", came, 0)));
+        new Judged(new Foreseen("bagOut", "hotL", held), "rest.0", 3600, new Came(9, "", came, 0)));
     DayJudged.Row row =
-        new DayJudged.Row(
-            "bagOut", "hotL", Optional.of(new Came(9, "dip-stick", came, 0)), judged);
+        new DayJudged.Row("bagOut", "hotL", Optional.of(new Came(9, "dip-stick", came, 0)), judged);
     return new HouseRecord.OnRig(
         rig, new DayJudged(BEGAN.plus(Duration.ofDays(7L * week)), List.of(row)));
   }

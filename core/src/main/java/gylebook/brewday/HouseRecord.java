@@ -38,6 +38,7 @@ public record HouseRecord(int gyles, List<Line> byPlan, List<Line> last) {
   /// @param key its key
   /// @param ranges how many were given
   /// @param verdict how many held, and whether that is like honest ranges
+  /// @param cameMean mean of what came
   /// @param score mean ranked probability score
   /// @param besideRival mean score of those alone that have a rival
   /// @param rival mean score of the plainer forecasts; empty when there was none
@@ -46,6 +47,7 @@ public record HouseRecord(int gyles, List<Line> byPlan, List<Line> last) {
       String key,
       int ranges,
       ForecastScore.Held verdict,
+      double cameMean,
       double score,
       OptionalDouble besideRival,
       OptionalDouble rival) {
@@ -126,6 +128,7 @@ public record HouseRecord(int gyles, List<Line> byPlan, List<Line> last) {
         of.key(),
         alike.size(),
         ForecastScore.held(held, alike.size(), CLAIMED_FRAC),
+        alike.stream().mapToDouble(one -> one.judged().came().value()).average().orElseThrow(),
         alike.stream().mapToDouble(one -> one.judged().score()).average().orElseThrow(),
         rivalled.stream().mapToDouble(one -> one.judged().score()).average(),
         rivalled.stream().mapToDouble(one -> one.rival().orElseThrow()).average());

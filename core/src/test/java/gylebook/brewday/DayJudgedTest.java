@@ -21,7 +21,7 @@ class DayJudgedTest {
   private static final String FORECAST =
       """
       engine 5
-      at %s
+      at AT
       strikeReady atSec 2300 100 2140 2460
       rest.0 atSec 6000 10 5990 6010
       settled grainC 66.5 0.5 65.7 67.3
@@ -60,7 +60,7 @@ class DayJudgedTest {
     write(
         Journal.FORECASTS,
         min,
-        new Event.ForecastGiven("bitter", afterSeq, FORECAST.formatted(atSec)));
+        new Event.ForecastGiven("bitter", afterSeq, FORECAST.replace("AT", atSec)));
   }
 
   @BeforeEach

@@ -59,7 +59,9 @@ final class Phrases {
       rdf, real degree, real degree of fermentation: attenuation-real attenuation-real-corrected
       pitch lager, pitch ale, lager yeast, ale yeast, yeast for: cells-to-pitch-by-habit
       fermentation take, how long does fermentation: ferment-time
-      stuck, stuck fermentation, fermentation stuck, fermentation done: ferment-state
+      stuck, stuck fermentation, fermentation stuck: ferment-state ferment-done
+      fermentation done, fermentation over, ferment finished, is it done: ferment-done ferment-state
+      ferment later, what will it read: ferment-ahead
       fermentation warming, fermentation warms: fermentation-rise fermentation-above-room
       warmer than the room, ferment above room: fermentation-above-room
       oxygen demand, oxygen need: oxygen-demand

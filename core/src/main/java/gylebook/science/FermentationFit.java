@@ -1,62 +1,124 @@
 package gylebook.science;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
-import org.hipparchus.util.Pair;
 
 /// The curve of one fermentation, from its readings and from what is expected of any.
 ///
 /// The most probable curve: least squares over readings and priors together, by Levenberg and
-/// Marquardt; the doubt is that of a normal distribution about it (Laplace). The original extract
-/// is free within its own doubt: fixed to a wrong one, early readings make the forecast worse than
-/// none. A lag needs no number of its own: it only adds to the thermal time of the middle, which is
-/// free. The temperature is taken as seen.
+/// Marquardt; the doubt is that of a normal distribution about it (Laplace). The curve is not the
+/// beer: beside an instrument's doubt each reading carries the model's error and a slow wander, or
+/// ranges come out too narrow late. The original extract is free within its own doubt: fixed to a
+/// wrong one, early readings make the forecast worse than none. A lag needs no number of its own:
+/// it only adds to the thermal time of the middle, which is free. The temperature is taken as seen.
 public final class FermentationFit {
-  /// Attenuation; then the logarithms of rate, midpoint and skew.
-  private static final double[] PRIORS = {
-    0.77,
-    Math.log(FermentationCurve.RATE_PER_HR),
-    Math.log(FermentationCurve.MIDPOINT_NUMBER),
-    Math.log(FermentationCurve.SKEW_NUMBER)
-  };
+  /// How far the beer lies beside the curve. On fermentations that others measured, 80 % ranges
+  /// from 0.2 P alone held half to two thirds of the late readings; about 0.25 P makes up for it.
+  public static final double MODEL_DOUBT_PLATO = 0.25;
 
-  private static final double[] DOUBTS = {0.04, 0.35, 0.25, 0.4};
-  private static final double STEP_NUMBER = 1e-6;
-  private static final int ROUNDS = 1000;
+  /// How much further the beer wanders in a day, by the root of the days. Our assumption.
+  public static final double WANDER_IN_DAY_PLATO = 0.05;
+
+  /// Time in which the model's error fades to e^-1, at 20 C: readings half a day apart hardly share
+  /// it, a sensor that reads each quarter hour is not taken for a hundred. Our assumption.
+  static final double FADES_HR = 6;
+
+  /// How lopsided a curve may be. With 0.4, as first guessed, readings of another model's ferments,
+  /// which have no lag and a tail, made the forecast of the end worse than none.
+  private static final double SKEW_DOUBT_RATIO = 0.8;
+
+  private static final double EXACT_SKEW_DOUBT_RATIO = 0.4;
+  static final double RATE_DOUBT_RATIO = 0.35;
+  static final double MIDPOINT_DOUBT_RATIO = 0.25;
+
+  /// Before any reading, for any yeast.
+  public static final double ATTENUATION_FRAC = 0.77;
+
+  /// Its standard deviation.
+  public static final double ATTENUATION_DOUBT_FRAC = 0.04;
 
   /// Doubts beyond which a reading does not belong to the curve.
-  private static final double GATE_NUMBER = 3;
+  static final double GATE_RATIO = 3;
+
+  /// Share of the fermentable extract below which it counts as gone.
+  static final double LITTLE_FRAC = 0.02;
 
   private static final int LEAST_TO_JUDGE = 2;
+  private static final int MOST_READINGS = 300;
+  private static final String TOO_SURE =
+      "the curve's own error is counted apart; instruments are seldom better or worse";
 
   private FermentationFit() {}
+
+  /// What is known of a fermentation before its readings.
+  ///
+  /// @param originalPlato original extract as gauged
+  /// @param originalDoubtPlato its standard deviation; 0 takes it as known
+  /// @param attenuationFrac where the apparent attenuation is expected to end
+  /// @param attenuationDoubtFrac its standard deviation; 0.01 after a forced ferment
+  /// @param modelDoubtPlato how far the beer lies beside the curve; 0 takes the curve for the beer
+  /// @param wanderInDayPlato how much further it wanders in a day
+  /// @param skewDoubtRatio standard deviation of the logarithm of the skew
+  public record Brew(
+      double originalPlato,
+      double originalDoubtPlato,
+      double attenuationFrac,
+      double attenuationDoubtFrac,
+      double modelDoubtPlato,
+      double wanderInDayPlato,
+      double skewDoubtRatio) {
+    /// Refuses what no beer is.
+    public Brew {
+      Require.within("original extract in P", originalPlato, 1, 40);
+      Require.within("doubt of the original extract in P", originalDoubtPlato, 0, 5);
+      Require.within("expected attenuation", attenuationFrac, 0.3, 1.2);
+      Require.within("doubt of the attenuation", attenuationDoubtFrac, 0.001, 0.3);
+      Require.within("error of the model in P", modelDoubtPlato, 0, 5);
+      Require.within("wander in a day in P", wanderInDayPlato, 0, 5);
+      Require.within("doubt of the skew", skewDoubtRatio, 0.01, 2);
+    }
+
+    /// A beer whose curve is not the beer.
+    public static Brew of(
+        double originalPlato,
+        double originalDoubtPlato,
+        double attenuationFrac,
+        double attenuationDoubtFrac) {
+      return new Brew(
+          originalPlato,
+          originalDoubtPlato,
+          attenuationFrac,
+          attenuationDoubtFrac,
+          MODEL_DOUBT_PLATO,
+          WANDER_IN_DAY_PLATO,
+          SKEW_DOUBT_RATIO);
+    }
+
+    /// The same, of a yeast of which nothing is known.
+    public static Brew of(double originalPlato, double originalDoubtPlato) {
+      return of(originalPlato, originalDoubtPlato, ATTENUATION_FRAC, ATTENUATION_DOUBT_FRAC);
+    }
+  }
 
   /// One fermentation's curve.
   ///
   /// @param attenuationFrac where the apparent attenuation will end
   /// @param attenuationDoubtFrac its standard deviation
   /// @param finalPlato where the extract will end
+  /// @param finalDoubtPlato its standard deviation
   /// @param ratePerHr rate of the clock at 20 C
   /// @param midpointNumber thermal time of the middle
   /// @param skewNumber how lopsided it is
   /// @param startPlato where it began, by the readings
-  /// @param farOff a reading lies more than three of its doubts beside the curve: read it again
+  /// @param farOff a reading lies more than three doubts beside what the others let expect, and
+  ///   counts the less: read it again
   /// @param slow the last two readings both lie more than three doubts above what the earlier ones
   ///   let expect: look at warmth, pitch and oxygen
   public record Fitted(
       double attenuationFrac,
       double attenuationDoubtFrac,
       double finalPlato,
+      double finalDoubtPlato,
       double ratePerHr,
       double midpointNumber,
       double skewNumber,
@@ -64,23 +126,29 @@ public final class FermentationFit {
       boolean farOff,
       boolean slow) {}
 
-  /// One reading of the apparent extract.
+  /// The beer at one moment.
   ///
-  /// @param clockHr hours since pitching, counted as hours at 20 C: the thermal time for a rate of
-  ///   1
-  /// @param extractPlato as read, degassed and at its temperature
-  public record Reading(double clockHr, double extractPlato) {}
+  /// @param extractPlato its apparent extract
+  /// @param doubtPlato standard deviation, without that of an instrument
+  /// @param leftFrac share of the fermentable extract that is left, in the middle
+  /// @param littleLeftChanceFrac chance that less than 2 % is left
+  public record Ahead(
+      double extractPlato, double doubtPlato, double leftFrac, double littleLeftChanceFrac) {}
 
   /// The most probable curve at one temperature.
   ///
-  /// Priors: attenuation 0.77 give or take 0.04, rate 0.10 per hour (35 %), midpoint 3.2 (25 %),
-  /// skew 1 (40 %); Q10 2.2; original extract as gauged, give or take 0.15 P.
+  /// Priors: attenuation as expected, rate 0.10 per hour (35 %), midpoint 3.2 (25 %), skew 1 (80
+  /// %); Q10 2.2; original extract as gauged, give or take 0.15 P. A reading's own doubt is that of
+  /// its instrument; 0.25 P of the model's error and 0.05 P of wander by the root of days come on
+  /// top.
   ///
-  /// - Valid: 8 to 26 C. Take 0.3 P for the doubt of a reading, not a spindle's 0.2: bands with 0.2
-  ///   were found too narrow late, because the curve is not the beer.
+  /// - Valid: 8 to 26 C; at most 300 readings.
   /// - Source: the form by Speers 2003 and Reid 2021; the priors are an engineer's.
   ///
-  /// @param readings hours and degrees Plato, as `24:9.1 48:4.7 60:3.5`
+  /// @param readings hours and degrees Plato, as `24:9.1 48:4.7 60:3.5:float`
+  /// @param doubtPlato of each reading that names no instrument
+  /// @param attenuationFrac expected before any reading
+  /// @param attenuationDoubtFrac its standard deviation; 0.01 after a forced ferment
   @Reckoned(
       name = "ferment-fit",
       says = "Where a fermentation will end, from its readings so far.",
@@ -97,17 +165,65 @@ public final class FermentationFit {
           @Usually(20)
           double fermentC,
       String readings,
-      @Usually(0.3) double doubtPlato,
-      @Usually(0.15) double originalDoubtPlato) {
-    double clock = FermentationCurve.ratePerHr(fermentC, 1, FermentationCurve.Q10_FACTOR);
-    return fitted(originalPlato, originalDoubtPlato, read(readings, clock), doubtPlato);
+      @Span(least = 0.1, most = 1, beyond = TOO_SURE) @Usually(0.2) double doubtPlato,
+      @Usually(0.15) double originalDoubtPlato,
+      @Usually(ATTENUATION_FRAC) double attenuationFrac,
+      @Usually(ATTENUATION_DOUBT_FRAC) double attenuationDoubtFrac) {
+    return fitted(
+        Brew.of(originalPlato, originalDoubtPlato, attenuationFrac, attenuationDoubtFrac),
+        FermentationReading.read(readings, clockRatio(fermentC), doubtPlato));
   }
 
-  /// The same with an original extract that is known for certain.
+  /// The beer some hours after pitching, by the curve of its readings so far.
+  ///
+  /// The last readings' distance from the curve goes on, the less the further ahead.
+  ///
+  /// - Valid, Source: as above.
+  ///
+  /// @param readings as above; those that name no instrument are a hydrometer's
+  /// @param heldHr hours from pitching, at the same temperature
+  @Reckoned(
+      name = "ferment-ahead",
+      says = "What a fermentation will read at a later hour, from its readings so far.",
+      equation = "P = P_end + (P0 - P_end) w of the fitted curve; Phi for the chance that w < 0.02",
+      range = "8 to 26 C at one temperature; the spindle decides, never package by it")
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
-  public static Fitted fitted(
-      double originalPlato, double fermentC, String readings, double doubtPlato) {
-    return fitted(originalPlato, fermentC, readings, doubtPlato, 0);
+  @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
+  public static Ahead ahead(
+      double originalPlato,
+      @Span(
+              least = 8,
+              most = 26,
+              beyond = "no fermentation that the priors rest on was so cold or so warm")
+          @Usually(20)
+          double fermentC,
+      String readings,
+      double heldHr,
+      @Usually(0.15) double originalDoubtPlato,
+      @Usually(ATTENUATION_FRAC) double attenuationFrac,
+      @Usually(ATTENUATION_DOUBT_FRAC) double attenuationDoubtFrac) {
+    double clock = clockRatio(fermentC);
+    return ahead(
+        Brew.of(originalPlato, originalDoubtPlato, attenuationFrac, attenuationDoubtFrac),
+        FermentationReading.read(
+            readings, clock, FermentationReading.Instrument.HYDROMETER.doubtPlato()),
+        Require.within("hours from pitching", heldHr, 0, 10_000) * clock);
+  }
+
+  /// The curve taken for the beer, with an original extract that is known for certain: the worked
+  /// example of the priors. Its ranges come out too narrow late.
+  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
+  static Fitted exactly(double originalPlato, double fermentC, String readings, double doubtPlato) {
+    return fitted(
+        new Brew(
+            originalPlato,
+            0,
+            ATTENUATION_FRAC,
+            ATTENUATION_DOUBT_FRAC,
+            0,
+            0,
+            EXACT_SKEW_DOUBT_RATIO),
+        FermentationReading.read(readings, clockRatio(fermentC), doubtPlato));
   }
 
   /// The most probable curve for any temperature history.
@@ -115,144 +231,70 @@ public final class FermentationFit {
   /// - Valid, Source: as above.
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
   @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
-  public static Fitted fitted(double originalPlato, List<Reading> readings, double doubtPlato) {
-    return fitted(originalPlato, 0, readings, doubtPlato);
-  }
-
-  /// The same with a doubt of the original extract; 0 takes it as known.
-  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
-  public static Fitted fitted(
-      double originalPlato, double originalDoubtPlato, List<Reading> readings, double doubtPlato) {
-    Require.within("original extract in P", originalPlato, 1, 40);
-    Require.within("doubt of the original extract in P", originalDoubtPlato, 0, 5);
-    Require.within("doubt of a reading in P", doubtPlato, 0.01, 5);
-    for (Reading reading : readings) {
-      Require.notBelow0("time of a reading in h", reading.clockHr());
-      Require.within("reading in P", reading.extractPlato(), -10, 45);
-    }
-    Start start = new Start(originalPlato, originalDoubtPlato);
-    LeastSquaresOptimizer.Optimum best = best(start, readings, doubtPlato);
-    RealVector at = best.getPoint();
-    double end = at.getEntry(0);
-    double startPlato = start.startPlato(at);
+  public static Fitted fitted(Brew brew, List<FermentationReading> readings) {
+    FermentationPosterior best = posterior(brew, readings);
+    double end = best.number(0);
     return new Fitted(
         end,
-        best.getSigma(1e-12).getEntry(0),
-        startPlato * (1 - end),
-        Math.exp(at.getEntry(1)),
-        Math.exp(at.getEntry(2)),
-        Math.exp(at.getEntry(3)),
-        startPlato,
-        farOff(misses(at, start, readings, doubtPlato), readings.size()),
-        slow(start, readings, doubtPlato));
+        best.attenuationDoubtFrac(),
+        best.startPlato() * (1 - end),
+        best.finalDoubtPlato(),
+        Math.exp(best.number(1)),
+        Math.exp(best.number(2)),
+        Math.exp(best.number(3)),
+        best.startPlato(),
+        best.anyFarOff(),
+        slow(brew, readings));
   }
 
-  private static LeastSquaresOptimizer.Optimum best(
-      Start start, List<Reading> readings, double doubtPlato) {
-    return new LevenbergMarquardtOptimizer()
-        .optimize(
-            new LeastSquaresBuilder()
-                .start(Arrays.copyOf(PRIORS, PRIORS.length + 1))
-                .target(new double[readings.size() + PRIORS.length + 1])
-                .model(at -> model(at, start, readings, doubtPlato))
-                .maxEvaluations(ROUNDS)
-                .maxIterations(ROUNDS)
-                .build());
+  /// The beer at one moment of the clock, for any temperature history.
+  ///
+  /// - Valid, Source: as above.
+  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
+  @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
+  public static Ahead ahead(Brew brew, List<FermentationReading> readings, double clockHr) {
+    return posterior(brew, readings).ahead(Require.notBelow0("time in h", clockHr));
   }
 
-  private static boolean farOff(RealVector misses, int readingsCount) {
-    return IntStream.range(0, readingsCount)
-        .anyMatch(i -> Math.abs(misses.getEntry(i)) > GATE_NUMBER);
+  /// Hours of the clock in an hour of the ferment.
+  static double clockRatio(double fermentC) {
+    double here =
+        FermentationCurve.ratePerHr(
+            fermentC, FermentationCurve.RATE_PER_HR, FermentationCurve.Q10_FACTOR);
+    return here / FermentationCurve.RATE_PER_HR;
   }
 
-  /// Whether the last two readings lie high against the curve of those before them. Both doubts
+  private static FermentationPosterior posterior(Brew brew, List<FermentationReading> readings) {
+    if (readings.size() > MOST_READINGS) {
+      throw new IllegalArgumentException(
+          "there are "
+              + readings.size()
+              + " readings; give at most "
+              + MOST_READINGS
+              + ", as one in every few hours.");
+    }
+    return FermentationPosterior.of(brew, readings);
+  }
+
+  /// Whether the last two readings lie high against the curve of those before them. All doubts
   /// count, the readings' and the curve's: two readings hardly tell yet where a third will be.
-  private static boolean slow(Start start, List<Reading> readings, double doubtPlato) {
+  private static boolean slow(Brew brew, List<FermentationReading> readings) {
     if (readings.size() < LEAST_TO_JUDGE + 2) {
       return false;
     }
-    List<Reading> inTime =
-        readings.stream().sorted(Comparator.comparingDouble(Reading::clockHr)).toList();
-    List<Reading> before = inTime.subList(0, inTime.size() - 2);
-    List<Reading> last = inTime.subList(inTime.size() - 2, inTime.size());
-    LeastSquaresOptimizer.Optimum best = best(start, before, doubtPlato);
-    Pair<RealVector, RealMatrix> ahead = model(best.getPoint(), start, last, doubtPlato);
-    RealMatrix spread = best.getCovariances(1e-12);
-    return IntStream.range(0, 2)
+    List<FermentationReading> inTime =
+        readings.stream()
+            .sorted(
+                Comparator.comparingDouble(FermentationReading::clockHr)
+                    .thenComparingDouble(FermentationReading::extractPlato))
+            .toList();
+    FermentationPosterior before = posterior(brew, inTime.subList(0, inTime.size() - 2));
+    return inTime.subList(inTime.size() - 2, inTime.size()).stream()
         .allMatch(
-            i -> {
-              RealVector slope = ahead.getSecond().getRowVector(i);
-              double doubt = Math.sqrt(1 + slope.dotProduct(spread.operate(slope)));
-              return ahead.getFirst().getEntry(i) > GATE_NUMBER * doubt;
+            reading -> {
+              Ahead there = before.ahead(reading);
+              double doubt = Math.hypot(there.doubtPlato(), reading.doubtPlato());
+              return reading.extractPlato() - there.extractPlato() > GATE_RATIO * doubt;
             });
-  }
-
-  /// The original extract as gauged, and its doubt; the last parameter counts it in doubts.
-  private record Start(double gaugedPlato, double doubtPlato) {
-    double startPlato(RealVector at) {
-      return gaugedPlato + doubtPlato * at.getEntry(PRIORS.length);
-    }
-  }
-
-  private static Pair<RealVector, RealMatrix> model(
-      RealVector at, Start start, List<Reading> readings, double doubtPlato) {
-    RealVector here = misses(at, start, readings, doubtPlato);
-    RealMatrix slopes = MatrixUtils.createRealMatrix(here.getDimension(), at.getDimension());
-    for (int i = 0; i < at.getDimension(); i++) {
-      RealVector up = at.copy();
-      up.addToEntry(i, STEP_NUMBER);
-      RealVector down = at.copy();
-      down.addToEntry(i, -STEP_NUMBER);
-      slopes.setColumnVector(
-          i,
-          misses(up, start, readings, doubtPlato)
-              .subtract(misses(down, start, readings, doubtPlato))
-              .mapDivide(2 * STEP_NUMBER));
-    }
-    return new Pair<>(here, slopes);
-  }
-
-  /// Readings less curve, each in its own doubt; then the parameters less their priors.
-  private static RealVector misses(
-      RealVector at, Start start, List<Reading> readings, double doubtPlato) {
-    RealVector misses = new ArrayRealVector(readings.size() + PRIORS.length + 1);
-    double originalPlato = start.startPlato(at);
-    double fall = originalPlato * at.getEntry(0);
-    double middle = Math.min(FermentationCurve.MOST_MIDPOINT_NUMBER, Math.exp(at.getEntry(2)));
-    double skew =
-        Math.clamp(
-            Math.exp(at.getEntry(3)),
-            FermentationCurve.LEAST_SKEW_NUMBER,
-            FermentationCurve.MOST_SKEW_NUMBER);
-    for (int i = 0; i < readings.size(); i++) {
-      double tau = Math.exp(at.getEntry(1)) * readings.get(i).clockHr();
-      double fallen = fall * (1 - FermentationCurve.leftFrac(tau, middle, skew));
-      double curve = originalPlato - fallen;
-      misses.setEntry(i, (readings.get(i).extractPlato() - curve) / doubtPlato);
-    }
-    for (int i = 0; i < PRIORS.length; i++) {
-      misses.setEntry(readings.size() + i, (at.getEntry(i) - PRIORS[i]) / DOUBTS[i]);
-    }
-    misses.setEntry(readings.size() + PRIORS.length, at.getEntry(PRIORS.length));
-    return misses;
-  }
-
-  private static List<Reading> read(String readings, double clockRatio) {
-    List<Reading> found = new ArrayList<>();
-    for (String pair : readings.strip().split("[\\s;]+", -1)) {
-      String[] parts = pair.split(":", -1);
-      if (parts.length != 2) {
-        throw new IllegalArgumentException(
-            "'" + pair + "' is no reading; write hours and degrees Plato as 24:9.1 48:4.7.");
-      }
-      double held = number(parts[0]);
-      double extract = number(parts[1]);
-      found.add(new Reading(held * clockRatio, extract));
-    }
-    return found;
-  }
-
-  private static double number(String text) {
-    return Require.number(text, "readings as 24:9.1 48:4.7");
   }
 }

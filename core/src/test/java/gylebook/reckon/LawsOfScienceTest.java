@@ -167,6 +167,10 @@ class LawsOfScienceTest {
           "coil-ua | + length 3..20 | | stirred-most",
           "skill-of-forecast | - score 0..5 | plain=2.5 |",
           "ferment-extract | - held 1..300 | original=12P final=2.5P |",
+          "ferment-ahead | - held 20..200 | original=12P readings=24:9.1;48:4.7 | extract",
+          "ferment-ahead | + held 20..200 | original=12P readings=24:9.1;48:4.7 |"
+              + " little-left-chance",
+          "ferment-fit | + doubt 0.05..2 | original=12P readings=24:9.1;48:4.7 | final-doubt",
           "ferment-rate | + ferment 5..30 | |",
           "ferment-time | - ferment 8..28 | |",
           "fermentation-heat | + wort 5..50 | real-drop=7 |",

@@ -100,6 +100,7 @@ final class Samples {
     if (input.text()) {
       return switch (input.key()) {
         case "readings" -> "24:9.1 48:4.7 60:3.5";
+        case "diacetyl" -> "clean";
         case "remarks" -> "7.7:quiet 2.0:rattled";
         case "water" -> "Ca 10 HCO3 60";
         case "wanted" -> "Ca 100 Cl 80 SO4 120";

@@ -114,7 +114,7 @@ final class ColdFermentChecks {
       readings.append(hours[i]).append(':').append(platos[i]).append(' ');
     }
     FermentationFit.Fitted fitted =
-        FermentationFit.fitted(
+        FermentationFit.exactly(
             row.number("P0"), row.number("T"), readings.toString(), row.number("sigma"));
     String asked = row.detail();
     if (asked.startsWith("sd(ADFinf)")) {

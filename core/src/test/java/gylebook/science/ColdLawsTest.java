@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 
 /// What must hold for any beer.
 class ColdLawsTest {
+  private static final FermentationFit.Brew SURE = FermentationFit.Brew.of(12, 0);
+
   @Test
   void strengthByVolumeAndByMassAreThereAndBack() {
     Cases.each(
@@ -218,22 +220,22 @@ class ColdLawsTest {
         40,
         random -> {
           double truth = random.nextDouble(0.70, 0.84);
-          List<FermentationFit.Reading> few = readings(random, truth, 2);
-          List<FermentationFit.Reading> many = readings(random, truth, 8);
-          FermentationFit.Fitted early = FermentationFit.fitted(12, few, 0.2);
-          FermentationFit.Fitted late = FermentationFit.fitted(12, many, 0.2);
+          List<FermentationReading> few = readings(random, truth, 2);
+          List<FermentationReading> many = readings(random, truth, 8);
+          FermentationFit.Fitted early = FermentationFit.fitted(SURE, few);
+          FermentationFit.Fitted late = FermentationFit.fitted(SURE, many);
           assertThat(late.attenuationDoubtFrac()).isLessThan(early.attenuationDoubtFrac());
           assertThat(late.attenuationFrac()).isCloseTo(truth, within(0.02));
         });
   }
 
-  private static List<FermentationFit.Reading> readings(
+  private static List<FermentationReading> readings(
       RandomGenerator random, double attenuation, int count) {
     double rate = 0.1 * Math.exp(0.2 * random.nextGaussian());
     return java.util.stream.IntStream.rangeClosed(1, count)
         .mapToObj(
             i ->
-                new FermentationFit.Reading(
+                new FermentationReading(
                     14.0 * i,
                     FermentationCurve.extractPlato(
                         12, 12 * (1 - attenuation), 20, 14.0 * i, rate, 3.2, 1)))
@@ -242,18 +244,28 @@ class ColdLawsTest {
 
   @Test
   void withoutReadingsTheFitIsItsPrior() {
-    FermentationFit.Fitted prior = FermentationFit.fitted(12, List.of(), 0.3);
+    FermentationFit.Fitted prior = FermentationFit.fitted(SURE, List.of());
     assertThat(prior.attenuationFrac()).isCloseTo(0.77, within(1e-9));
     assertThat(prior.attenuationDoubtFrac()).isCloseTo(0.04, within(1e-9));
+  }
+
+  private static FermentationFit.Fitted fitted(String readings) {
+    return FermentationFit.fitted(12, 20, readings, 0.2, 0.15, 0.77, 0.04);
   }
 
   @Test
   void readingsThatAreNoneAreNamed() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> FermentationFit.fitted(12, 20, "24=9.1", 0.3))
+        .isThrownBy(() -> fitted("24:9.1:thermometer"))
+        .withMessageContaining("thermometer");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> fitted("1:11 ".repeat(301)))
+        .withMessageContaining("301");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> fitted("24=9.1"))
         .withMessageContaining("24=9.1");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> FermentationFit.fitted(12, 20, "24:much", 0.3))
+        .isThrownBy(() -> fitted("24:much"))
         .withMessageContaining("much");
   }
 

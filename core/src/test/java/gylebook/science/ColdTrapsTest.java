@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 /// Traps of the cold side, and what was reckoned nowhere before: each against something from
 /// outside, or against the mistake itself.
 class ColdTrapsTest {
+  private static final FermentationFit.Brew SURE = FermentationFit.Brew.of(12, 0);
+
   /// A copy in circulation ends C(2,3) in 933. That moves no printed digit of any table, so only
   /// the coefficient itself can tell: -2.170575700536993 (Council Directive 76/766/EEC, annex).
   @Test
@@ -177,26 +179,26 @@ class ColdTrapsTest {
   /// off; honest scatter is neither.
   @Test
   void twoReadingsFarAboveTheForecastAreSlowAndOneMistypedIsFarOff() {
-    FermentationFit.Fitted good = FermentationFit.fitted(12, fit(0, 0), 0.3);
+    FermentationFit.Fitted good = FermentationFit.fitted(SURE, fit(0, 0));
     assertThat(good.slow() || good.farOff()).isFalse();
-    FermentationFit.Fitted stands = FermentationFit.fitted(12, fit(2.5, 2.5), 0.3);
+    FermentationFit.Fitted stands = FermentationFit.fitted(SURE, fit(2.5, 2.5));
     assertThat(stands.slow()).isTrue();
-    assertThat(FermentationFit.fitted(12, fit(0, 2.5), 0.3).slow()).isFalse();
-    assertThat(FermentationFit.fitted(12, fit(-2, -2), 0.3).slow()).isFalse();
-    List<FermentationFit.Reading> typed = new ArrayList<>(fit(0, 0));
-    typed.set(1, new FermentationFit.Reading(36, 12.5));
-    assertThat(FermentationFit.fitted(12, typed, 0.3).farOff()).isTrue();
-    assertThat(FermentationFit.fitted(12, typed.subList(0, 0), 0.3).slow()).isFalse();
+    assertThat(FermentationFit.fitted(SURE, fit(0, 2.5)).slow()).isFalse();
+    assertThat(FermentationFit.fitted(SURE, fit(-2, -2)).slow()).isFalse();
+    List<FermentationReading> typed = new ArrayList<>(fit(0, 0));
+    typed.set(1, new FermentationReading(36, 12.5));
+    assertThat(FermentationFit.fitted(SURE, typed).farOff()).isTrue();
+    assertThat(FermentationFit.fitted(SURE, typed.subList(0, 0)).slow()).isFalse();
   }
 
   /// Readings of a curve in the middle of the priors, the last two lifted; out of order.
-  private static List<FermentationFit.Reading> fit(double thirdPlato, double lastPlato) {
+  private static List<FermentationReading> fit(double thirdPlato, double lastPlato) {
     double[] hours = {24, 36, 48, 60, 84, 108};
-    List<FermentationFit.Reading> readings = new ArrayList<>();
+    List<FermentationReading> readings = new ArrayList<>();
     for (int i = 0; i < hours.length; i++) {
       double curve = FermentationCurve.extractPlato(12, 2.76, 20, hours[i], 0.1, 3.2, 1);
       double off = i == 4 ? thirdPlato : i == 5 ? lastPlato : 0.1 * (i % 2 - 0.5);
-      readings.add(new FermentationFit.Reading(hours[i], curve + off));
+      readings.add(new FermentationReading(hours[i], curve + off));
     }
     return List.copyOf(readings).reversed();
   }

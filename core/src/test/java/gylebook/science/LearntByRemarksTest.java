@@ -74,7 +74,9 @@ class LearntByRemarksTest {
     for (int count = 1; count < rms.length; count++) {
       assertThat(rms[count]).as("with " + count).isLessThan(1.01 * rms[count - 1]);
     }
-    assertThat(rms[5]).isLessThan(0.6 * rms[0]);
+    // With the skew held as tightly as here it would be 0.6: the price of ferments that have a
+    // tail.
+    assertThat(rms[5]).isLessThan(0.66 * rms[0]);
   }
 
   /// A must whose start was guessed a degree off: a fit that holds it for certain is made worse by
@@ -87,7 +89,7 @@ class LearntByRemarksTest {
   }
 
   private static double finalRmsPlato(int count, double startOffPlato, double believedPlato) {
-    int brews = 120;
+    int brews = 400;
     double squares = 0;
     for (int seed = 1; seed <= brews; seed++) {
       RandomGenerator random =
@@ -98,15 +100,16 @@ class LearntByRemarksTest {
       double middle = 3.2 * Math.exp(0.25 * random.nextGaussian());
       double skew = Math.exp(0.4 * random.nextGaussian());
       double readAt20 = FermentationCurve.ratePerHr(20, 1, 2.2);
-      List<FermentationFit.Reading> readings = new ArrayList<>();
+      List<FermentationReading> readings = new ArrayList<>();
       for (int i = 1; i <= 5; i++) {
         double hr = 16 * i;
         double curve = FermentationCurve.extractPlato(start, end, 20, hr, rate, middle, skew);
         double read = curve + Math.hypot(0.2, 0.22) * random.nextGaussian();
-        readings.add(new FermentationFit.Reading(hr * readAt20, read));
+        readings.add(new FermentationReading(hr * readAt20, read));
       }
       FermentationFit.Fitted fitted =
-          FermentationFit.fitted(12, believedPlato, readings.subList(0, count), 0.3);
+          FermentationFit.fitted(
+              FermentationFit.Brew.of(12, believedPlato), readings.subList(0, count));
       squares += Math.pow(fitted.finalPlato() - end, 2);
     }
     return Math.sqrt(squares / brews);

@@ -192,15 +192,42 @@ class SheetAuditTest {
     double before = FermentationCurve.extractPlato(12, end, 20, 36, 0.1, 3.2, 1);
     var going = FermentationState.state(12, end, before, fallen, 8, 20);
     assertThat(going.rateRatio()).isCloseTo(1, within(0.1));
-    assertThat(going.stuck() || going.done() || going.steady()).isFalse();
+    assertThat(going.stuck() || going.steady()).isFalse();
     var stuck = FermentationState.state(12, end, 8.1, 8.0, 48, 20);
     assertThat(stuck.stuck()).isTrue();
-    assertThat(stuck.done()).isFalse();
     double over = ExtractScale.platoFromSg(1.010);
-    assertThat(FermentationState.state(12, over, over + 0.1, over, 48, 20).done()).isTrue();
-    assertThat(FermentationState.state(12, over, over + 0.1, over, 40, 20).done()).isFalse();
+    assertThat(FermentationState.state(12, over, over + 0.1, over, 48, 20).steady()).isTrue();
+    assertThat(FermentationState.state(12, over, over + 0.1, over, 40, 20).steady()).isFalse();
     double high = ExtractScale.platoFromSg(1.0112);
     assertThat(FermentationState.state(12, over, high, over, 48, 20).steady()).isFalse();
+  }
+
+  /// Done is all three: a chance above 95 % that less than 2 % is left, two readings two days apart
+  /// that stand together, and a clean smell. A beer that stands far too high is never done.
+  @Test
+  void aFermentationIsDoneWhenCurveSpindleAndNoseAgree() {
+    String over = "24:9.1 48:4.7 72:3.0 96:2.8 144:2.75";
+    var done = over(over, "clean");
+    assertThat(done.littleLeftChanceFrac()).isGreaterThan(0.95);
+    assertThat(done.done() && done.steady()).isTrue();
+    assertThat(over(over, "buttery").done()).isFalse();
+    assertThat(over(over, "untested").done()).isFalse();
+    assertThat(over("24:9.1 48:4.7 72:3.6 110:2.8 144:2.75", "clean").done()).isFalse();
+    assertThat(over("24:9.1 48:4.7 72:3.0 96:2.8 120:3.3 144:2.75", "clean").steady()).isFalse();
+    assertThat(over("24:9.1 48:4.7 72:3.6 96:2.8:float 144:2.75", "clean").steady()).isFalse();
+    var early = over("24:9.1 48:4.7 60:3.5", "clean");
+    assertThat(early.littleLeftChanceFrac()).isLessThan(0.2);
+    assertThat(early.done()).isFalse();
+    var high = over("24:9.5 48:6.8 72:6.0 120:6.0 168:6.0 216:6.0", "clean");
+    assertThat(high.steady() && high.endsHigh()).isTrue();
+    assertThat(high.done()).isFalse();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> over(over, "nice"))
+        .withMessageContaining("nice");
+  }
+
+  private static FermentationState.Over over(String readings, String diacetyl) {
+    return FermentationState.over(12, 20, readings, diacetyl, 0.15, 0.77, 0.04);
   }
 
   /// 20 L of 12 P: 180, 240 and 360 thousand million cells, 10 to 22 g of dried yeast.

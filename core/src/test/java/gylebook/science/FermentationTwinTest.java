@@ -132,8 +132,9 @@ class FermentationTwinTest {
 
   private static boolean held(Ferment ferment, FermentationFit.Brew brew, int index) {
     FermentationFit.Ahead ahead =
-        FermentationFit.ahead(brew, ferment.readings().subList(0, 6), ferment.clockHr()[index]);
-    double miss = ahead.extractPlato() - ferment.beerPlato()[index];
+        FermentationFit.ahead(
+            brew, ferment.readings().subList(0, 6), ferment.points().get(index).clockHr());
+    double miss = ahead.extractPlato() - ferment.points().get(index).beerPlato();
     return Math.abs(miss) < 1.2816 * ahead.doubtPlato();
   }
 
@@ -223,8 +224,8 @@ class FermentationTwinTest {
       List<FermentationReading> both = new ArrayList<>(spindle);
       List<FermentationReading> asSpindle = new ArrayList<>(spindle);
       for (int i = 0; i < InventedFerments.READ; i++) {
-        double read = ferment.beerPlato()[i] + 1.5 + 0.5 * random.nextGaussian();
-        double at = ferment.clockHr()[i];
+        double read = ferment.points().get(i).beerPlato() + 1.5 + 0.5 * random.nextGaussian();
+        double at = ferment.points().get(i).clockHr();
         both.add(new FermentationReading(at, read, FermentationReading.Instrument.FLOAT));
         asSpindle.add(
             new FermentationReading(at, read, 0.5, FermentationReading.Instrument.HYDROMETER));
@@ -281,9 +282,11 @@ class FermentationTwinTest {
       for (int i = 3; i < InventedFerments.READ; i++) {
         double chance =
             FermentationFit.ahead(
-                    ferment.brew(), ferment.readings().subList(0, i + 1), ferment.clockHr()[i])
+                    ferment.brew(),
+                    ferment.readings().subList(0, i + 1),
+                    ferment.points().get(i).clockHr())
                 .littleLeftChanceFrac();
-        boolean isLittle = ferment.leftFrac()[i] < 0.02;
+        boolean isLittle = ferment.points().get(i).leftFrac() < 0.02;
         said += chance;
         little += isLittle ? 1 : 0;
         sure += chance > 0.95 ? 1 : 0;

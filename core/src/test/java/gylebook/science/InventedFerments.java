@@ -36,18 +36,21 @@ final class InventedFerments {
   /// One ferment and its readings.
   ///
   /// @param brew as it was told
-  /// @param clockHr of each reading, by the temperature that was told
-  /// @param beerPlato the beer's own extract then
-  /// @param leftFrac what is left then
+  /// @param points the beer itself at each reading
   /// @param endPlato where it really ends
   /// @param readings of a hydrometer
   record Ferment(
       FermentationFit.Brew brew,
-      double[] clockHr,
-      double[] beerPlato,
-      double[] leftFrac,
+      List<Point> points,
       double endPlato,
       List<FermentationReading> readings) {}
+
+  /// The beer itself at one reading.
+  ///
+  /// @param clockHr by the temperature that was told
+  /// @param beerPlato its own extract
+  /// @param leftFrac what is left
+  record Point(double clockHr, double beerPlato, double leftFrac) {}
 
   private record Course(double fermentC, DoubleUnaryOperator leftFrac, double endHr) {}
 
@@ -68,25 +71,21 @@ final class InventedFerments {
     double clock = FermentationFit.clockRatio(course.fermentC + told.warmerK);
     double apartHr = spanRatio * course.endHr / READ;
     double keeps = Math.exp(-apartHr * FermentationFit.clockRatio(course.fermentC) / 6);
-    double[] clockHr = new double[READ];
-    double[] beer = new double[READ];
-    double[] left = new double[READ];
+    List<Point> points = new ArrayList<>();
     List<FermentationReading> readings = new ArrayList<>();
     double beside = 0.25 * random.nextGaussian();
     for (int i = 0; i < READ; i++) {
       double hr = apartHr * (i + 1);
       beside = keeps * beside + 0.25 * Math.sqrt(1 - keeps * keeps) * random.nextGaussian();
-      clockHr[i] = hr * clock;
-      left[i] = course.leftFrac.applyAsDouble(hr);
-      beer[i] = start * (1 - attenuation * (1 - left[i])) + (kind == Kind.PRIORS ? beside : 0);
-      double read = beer[i] + 0.2 * random.nextGaussian();
-      readings.add(new FermentationReading(clockHr[i], read));
+      double left = course.leftFrac.applyAsDouble(hr);
+      double curve = start * (1 - attenuation * (1 - left));
+      double beer = curve + (kind == Kind.PRIORS ? beside : 0);
+      points.add(new Point(hr * clock, beer, left));
+      readings.add(new FermentationReading(hr * clock, beer + 0.2 * random.nextGaussian()));
     }
     return new Ferment(
         FermentationFit.Brew.of(12 + told.strongerPlato, 0.15),
-        clockHr,
-        beer,
-        left,
+        List.copyOf(points),
         start * (1 - attenuation),
         List.copyOf(readings));
   }
@@ -192,8 +191,8 @@ final class InventedFerments {
     sum[1] += Math.abs(endMiss) < 1.2816 * fitted.finalDoubtPlato() ? 1 : 0;
     int late = READ - READ / 3;
     for (int i = 0; i < READ; i++) {
-      FermentationFit.Ahead ahead = fitted.ahead(ferment.clockHr[i]);
-      double miss = ahead.extractPlato() - ferment.beerPlato[i];
+      FermentationFit.Ahead ahead = fitted.ahead(ferment.points.get(i).clockHr());
+      double miss = ahead.extractPlato() - ferment.points.get(i).beerPlato();
       if (i >= count) {
         sum[2] += miss * miss / (READ - count);
       }

@@ -2,6 +2,7 @@ package gylebook.brewday;
 
 import gylebook.estimate.Belief;
 import gylebook.estimate.Held;
+import gylebook.estimate.Hindsight;
 import gylebook.estimate.Instrument;
 import gylebook.estimate.Levers;
 import gylebook.estimate.LiveGuard;
@@ -50,6 +51,8 @@ public final class Follower {
   // A copy of a belief is some megabytes; so many readings are told in a blink (our judgement).
   private static final int KEPT_EVERY = 64;
 
+  private final BrewDay day;
+  private final long seed;
   private final Plan plan;
   private final Instant began;
   private final List<Instrument> instruments;
@@ -62,6 +65,8 @@ public final class Follower {
   private Telling telling;
 
   private Follower(BrewDay day, Plan plan, long seed, Instant began) {
+    this.day = day;
+    this.seed = seed;
     this.plan = plan;
     this.began = began;
     this.instruments = instruments(day.rig());
@@ -110,6 +115,15 @@ public final class Follower {
   /// What can be read.
   public List<Instrument> instruments() {
     return instruments;
+  }
+
+  /// What a finished day says of itself and of its rig, once all its notes are looked at together;
+  /// takes seconds.
+  ///
+  /// @param basis where it was learnt, in words; kept with what the rig learns
+  public LookedBack lookBack(List<DayNote> happened, String basis) {
+    return new LookingBack(day, plan, began, instruments, seed)
+        .at(happened, Hindsight.TWINS_COUNT, basis);
   }
 
   /// How the day stands.

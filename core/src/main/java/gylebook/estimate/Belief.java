@@ -46,15 +46,17 @@ public final class Belief {
   private final Map<String, Double> lastSec;
   private final Map<String, Integer> asideInRow;
   private final UnaryOperator<Leg> meant;
+  private final double noise2Ratio;
   private Switched switched;
   private double logLikelihood;
   private double surprise2;
   private int surprises;
 
-  private Belief(Twins twins, Traits traits, UnaryOperator<Leg> meant) {
+  private Belief(Twins twins, Traits traits, UnaryOperator<Leg> meant, double noise2Ratio) {
     this.twins = twins;
     this.traits = traits;
     this.meant = meant;
+    this.noise2Ratio = noise2Ratio;
     this.lastSec = new HashMap<>();
     this.asideInRow = new HashMap<>();
     this.switched = Switched.asPlanned();
@@ -68,7 +70,14 @@ public final class Belief {
   /// @param count how many twins
   public static Belief atStart(BrewDay day, List<Instrument> instruments, long seed, int count) {
     Twins twins = Twins.atStart(day, Traits.gauges(instruments), seed, count);
-    return new Belief(twins, Traits.drawn(instruments, seed, count), UnaryOperator.identity());
+    return new Belief(twins, Traits.drawn(instruments, seed, count), UnaryOperator.identity(), 1);
+  }
+
+  /// The same belief before the day, with what it holds of rig and instruments by now.
+  ///
+  /// @param newNoise2Ratio how many times its variance each reading counts with
+  Belief backAtStart(double newNoise2Ratio) {
+    return new Belief(twins.backAtStart(), traits.copy(), UnaryOperator.identity(), newNoise2Ratio);
   }
 
   /// The same belief once more, to try something on.
@@ -84,7 +93,7 @@ public final class Belief {
   }
 
   private Belief as(Twins newTwins, Traits newTraits, UnaryOperator<Leg> newMeant) {
-    Belief other = new Belief(newTwins, newTraits, newMeant);
+    Belief other = new Belief(newTwins, newTraits, newMeant, noise2Ratio);
     other.lastSec.putAll(lastSec);
     other.asideInRow.putAll(asideInRow);
     other.switched = switched;
@@ -131,7 +140,8 @@ public final class Belief {
   public void ended(double atSec) {
     if (twins.leg().until() instanceof Leg.Until.Boils) {
       double[] ends = twins.endsSec(as());
-      SquareRootFilter.Met met = SquareRootFilter.met(ends, atSec, SEEN_SEC * SEEN_SEC);
+      SquareRootFilter.Met met =
+          SquareRootFilter.met(ends, atSec, SEEN_SEC * SEEN_SEC * noise2Ratio);
       logLikelihood += met.logLikelihood();
       correct(ends, inflated(met));
     }
@@ -147,7 +157,7 @@ public final class Belief {
     double[] expected =
         traits.expected(twins, reading.instrument(), reading.place(), reading.mixed());
     double noise = Traits.noise(instrument, reading);
-    double noise2 = noise * noise * crowding(reading);
+    double noise2 = noise * noise * crowding(reading) * noise2Ratio;
     SquareRootFilter.Met met = SquareRootFilter.met(expected, atScale(instrument, reading), noise2);
     logLikelihood += met.logLikelihood();
     surprise2 += met.surpriseRatio() * met.surpriseRatio();

@@ -12,6 +12,8 @@ import java.util.Arrays;
 @AnyUnit("any quantity; who asks knows the unit")
 public record Held(double mean, double doubt, double low, double high) {
   private static final double LOW_FRAC = 0.05;
+  // The normal distribution's 95th percentile.
+  private static final double NINE_IN_TEN = 1.6448536269514722;
 
   /// From a column of twins.
   public static Held of(double[] column) {
@@ -21,6 +23,11 @@ public record Held(double mean, double doubt, double low, double high) {
     double spread = column.length > 1 ? SquareRootFilter.variance(column, mean) : 0;
     return new Held(
         mean, Math.sqrt(spread), quantile(sorted, LOW_FRAC), quantile(sorted, 1 - LOW_FRAC));
+  }
+
+  /// From middle and spread alone, as a normal distribution has it.
+  public static Held normal(double mean, double doubt) {
+    return new Held(mean, doubt, mean - NINE_IN_TEN * doubt, mean + NINE_IN_TEN * doubt);
   }
 
   static double quantile(double[] sorted, double shareFrac) {

@@ -74,8 +74,7 @@ public enum Supposition {
       case LID_OTHERWISE ->
           belief.supposing(
               day, instruments, leg -> leg.switched(leg.drive(), leg.pump(), !leg.lidOn()));
-      case DIAL_OFF ->
-          belief.supposing(day, instruments.stream().map(Supposition::farOff).toList(), same);
+      case DIAL_OFF -> belief.supposing(day, farOff(instruments), same);
     };
   }
 
@@ -112,6 +111,11 @@ public enum Supposition {
             rig.chiller(),
             rig.working());
     return new BrewDay(day.recipe(), moved, day.settings());
+  }
+
+  /// The same instruments, where a dial may be off by kelvins.
+  static List<Instrument> farOff(List<Instrument> instruments) {
+    return instruments.stream().map(Supposition::farOff).toList();
   }
 
   private static Instrument farOff(Instrument instrument) {

@@ -82,6 +82,11 @@ final class Traits {
     return rows;
   }
 
+  /// The draws of how far an instrument reads high at 65 C, in standard deviations.
+  double[] biasDraws(String name) {
+    return bias[index(name)];
+  }
+
   /// How far each twin holds an instrument to read high at a temperature.
   double[] high(Twins twins, String name, double[] placeC) {
     int i = index(name);

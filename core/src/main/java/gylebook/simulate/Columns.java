@@ -76,6 +76,15 @@ final class Columns {
     this.changes = new ArrayList<>();
   }
 
+  /// The same draws before the day: nothing has been done yet, nothing was decided.
+  Columns backAtStart() {
+    Columns start = new Columns(day, gauges, seed, count);
+    for (int i = 0; i < draws.length; i++) {
+      System.arraycopy(draws[i], 0, start.draws[i], 0, count);
+    }
+    return start;
+  }
+
   private static double[][] copied(double[][] rows, int count) {
     return Arrays.stream(rows).map(row -> Arrays.copyOf(row, count)).toArray(double[][]::new);
   }

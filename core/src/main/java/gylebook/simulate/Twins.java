@@ -43,13 +43,22 @@ public final class Twins {
   public static Twins atStart(BrewDay day, List<Gauge> gauges, long seed, int count) {
     Require.within("number of gauges", gauges.size(), 0, Gauge.MOST);
     Require.above0("number of twins", count);
-    Twins twins = new Twins(new Columns(day, gauges, seed, count), Leg.idle("", 0));
+    return atStart(new Columns(day, gauges, seed, count));
+  }
+
+  /// The same twins before their day, as they hold the doubtful numbers now.
+  public Twins backAtStart() {
+    return atStart(columns.backAtStart());
+  }
+
+  private static Twins atStart(Columns columns) {
+    Twins twins = new Twins(columns, Leg.idle("", 0));
     twins.each(
         j -> {
           Hand hand = twins.hands.get();
           hand.turnTo(j);
           hand.log.clear(false);
-          double liquorL = day.settings().liquorL() * hand.lots.liquorFactor;
+          double liquorL = columns.day.settings().liquorL() * hand.lots.liquorFactor;
           hand.state.clockSec = 0;
           Deeds.fill(hand.state, liquorL, hand.member.tapC);
           hand.putBack(j);

@@ -4,6 +4,7 @@ import gylebook.recipe.Hop;
 import gylebook.recipe.Recipe;
 import gylebook.rig.Parameter;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.Entered;
 import gylebook.units.ReadingUnits;
 import gylebook.units.Unit;

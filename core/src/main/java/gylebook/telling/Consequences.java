@@ -7,6 +7,7 @@ import gylebook.rig.Loop;
 import gylebook.rig.Newcomer;
 import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
+import gylebook.units.Component;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

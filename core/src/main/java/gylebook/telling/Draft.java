@@ -2,6 +2,7 @@ package gylebook.telling;
 
 import gylebook.rig.Parameter;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -6,6 +6,7 @@ import gylebook.rig.Newcomer;
 import gylebook.rig.Rig;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.ReadingUnits;
 import java.util.List;
 import java.util.Locale;

@@ -4,6 +4,7 @@ import gylebook.recipe.Analysis;
 import gylebook.recipe.Goods;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;

@@ -10,6 +10,7 @@ import gylebook.recipe.Rest;
 import gylebook.recipe.Stand;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;

@@ -6,6 +6,7 @@ import gylebook.recipe.Recipe;
 import gylebook.recipe.Stand;
 import gylebook.telling.Blank.Unfit;
 import gylebook.units.AnyUnit;
+import gylebook.units.Component;
 import gylebook.units.Entered;
 import java.util.ArrayList;
 import java.util.List;

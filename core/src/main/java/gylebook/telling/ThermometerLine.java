@@ -4,6 +4,7 @@ import gylebook.rig.Parameter;
 import gylebook.rig.Probe;
 import gylebook.rig.Rig;
 import gylebook.telling.Blank.Unfit;
+import gylebook.units.Component;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -4,6 +4,7 @@ import gylebook.plan.Demo;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Parameter;
 import gylebook.rig.Probe;
+import gylebook.rig.Rig;
 import gylebook.simulate.Ahead;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.DayLog;
@@ -19,6 +20,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -78,8 +81,12 @@ final class Rehearsal {
   final List<Scored> scored = new ArrayList<>();
   final List<Weighed> weighed = new ArrayList<>();
   final Belief belief;
-  private final Twins truth;
-  private final Traits real;
+  final Twins truth;
+  final Traits real;
+
+  /// Everything the belief was told, in order.
+  final List<Consumer<Belief>> told = new ArrayList<>();
+
   private final RandomGenerator random;
   private final UnaryOperator<Leg> really;
   private final double dialHighK;
@@ -102,9 +109,18 @@ final class Rehearsal {
   final Map<String, Belief> at = new HashMap<>();
 
   Rehearsal(long seed, int count, Fault fault, boolean dutyLogged) {
+    this(seed, count, fault, dutyLogged, day(), Optional.empty());
+  }
+
+  /// A day on a rig that is believed to be one thing and is another.
+  Rehearsal(long seed, int count, Rig believed, Rig hidden) {
+    this(seed, count, NONE, true, day(believed), Optional.of(hidden));
+  }
+
+  private Rehearsal(
+      long seed, int count, Fault fault, boolean dutyLogged, BrewDay day, Optional<Rig> hiddenRig) {
     random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
-    BrewDay day = day();
-    List<Instrument> kit = instruments(fault.dialDoubtK());
+    List<Instrument> kit = instruments(day.rig(), fault.dialDoubtK());
     belief = Belief.atStart(day, kit, 20, count);
     Ahead first = belief.ahead();
     plan = columns(first);
@@ -119,9 +135,16 @@ final class Rehearsal {
           nominal.outcome(Outcome.BOILS_AT)[0]
         };
     BrewDay hidden =
-        fault.day(new BrewDay(day.recipe(), HiddenRig.of(day.rig(), random), day.settings()));
+        fault.day(
+            new BrewDay(
+                day.recipe(),
+                hiddenRig.orElseGet(() -> HiddenRig.of(day.rig(), random)),
+                day.settings()));
     truth = Twins.atStart(hidden, Traits.gauges(kit), 1000 + seed, 1);
-    real = Traits.drawn(kit, 1000 + seed, 1);
+    // A rig whose numbers are the same every day has a thermometer that is off by the same.
+    List<Instrument> realKit =
+        hiddenRig.map(rig -> instruments(rig, fault.dialDoubtK())).orElse(kit);
+    real = Traits.drawn(realKit, 1000 + seed, 1);
     dialHighK = fault.dialK();
     really = fault.truth();
     this.fault = fault;
@@ -129,18 +152,21 @@ final class Rehearsal {
   }
 
   static BrewDay day() {
-    return new BrewDay(
-        Demo.copperBitter(), DemoRigs.household(), new Settings(27, 70.5, 0.4, 1, 1, 0.75, 0));
+    return day(DemoRigs.household());
+  }
+
+  private static BrewDay day(Rig rig) {
+    return new BrewDay(Demo.copperBitter(), rig, new Settings(27, 70.5, 0.4, 1, 1, 0.75, 0));
   }
 
   static List<Instrument> instruments() {
-    return instruments(2.5);
+    return instruments(DemoRigs.household(), 2.5);
   }
 
   /// With a dial that is held to be as good as this.
-  static List<Instrument> instruments(double dialDoubtK) {
+  private static List<Instrument> instruments(Rig rig, double dialDoubtK) {
     List<Instrument> all = new ArrayList<>();
-    DemoRigs.household().probes().forEach(probe -> all.add(Instrument.of(probe)));
+    rig.probes().forEach(probe -> all.add(Instrument.of(probe)));
     all.add(
         Instrument.of(
             new Probe(
@@ -168,9 +194,19 @@ final class Rehearsal {
     while (truth.underWay()) {
       stretch();
     }
-    Ahead came = truth.ahead(really);
+    Ahead came = came();
     forecasts.forEach((of, columns) -> score(of, columns, came));
     return this;
+  }
+
+  private void tell(Consumer<Belief> what) {
+    what.accept(belief);
+    told.add(what);
+  }
+
+  /// What really came out.
+  Ahead came() {
+    return truth.ahead(really);
   }
 
   private void stretch() {
@@ -184,8 +220,8 @@ final class Rehearsal {
       double duty = (truth.sees(Sight.DUTY_SEC)[0] - dutyBefore) / (toSec - fromSec);
       double told = fault.toldFrac(truth.leg(), Math.clamp(duty, 0, 1));
       Switched switched = dutyLogged ? Switched.duty(told) : Switched.asPlanned();
-      belief.switchTo(switched);
-      belief.advance(toSec);
+      tell(each -> each.switchTo(switched));
+      tell(each -> each.advance(toSec));
       if (suspicion != null) {
         suspicion.switchTo(switched);
         suspicion.advance(toSec);
@@ -193,7 +229,7 @@ final class Rehearsal {
     }
     String key = truth.leg().key();
     if (ended) {
-      belief.ended(toSec);
+      tell(each -> each.ended(toSec));
       truth.ended();
       endedSec.put(key, toSec);
       suspect(key);
@@ -270,6 +306,7 @@ final class Rehearsal {
     shown += kind.noise() * random.nextGaussian();
     Reading reading = new Reading(instrument, place, mixed, Double.NaN, shown, truth.clockSec());
     weighed.add(belief.weigh(reading));
+    told.add(each -> each.weigh(reading));
     if (suspicion != null) {
       suspicion.weigh(reading);
     }
@@ -288,7 +325,7 @@ final class Rehearsal {
   }
 
   private void forecast(String when) {
-    belief.switchTo(Switched.asPlanned());
+    tell(each -> each.switchTo(Switched.asPlanned()));
     double[][] columns = columns(belief.ahead());
     double[][] withFace = {columns[0], columns[1], columns[2], {lastDipL, lastPlato, lastC}};
     forecasts.put(when, withFace);

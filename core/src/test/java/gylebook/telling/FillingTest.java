@@ -16,6 +16,7 @@ import gylebook.rig.Parameter;
 import gylebook.rig.Probe;
 import gylebook.rig.Rig;
 import gylebook.testing.Cases;
+import gylebook.units.Component;
 import gylebook.units.Entered;
 import gylebook.units.Quantity;
 import gylebook.units.ReadingUnits;

@@ -10,6 +10,7 @@ import gylebook.rig.Origin;
 import gylebook.rig.Parameter;
 import gylebook.rig.Probe;
 import gylebook.rig.Rig;
+import gylebook.units.Component;
 import gylebook.units.ReadingUnits;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,5 @@
-package gylebook.telling;
+package gylebook.units;
 
-import gylebook.units.AnyUnit;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -13,7 +12,7 @@ import java.util.Objects;
 /// Recipe and rig are such trees. A path is the name of a value in the sentences, in the files and
 /// in the reasons of a forecast alike; changing a value makes a new tree that shares the rest.
 @AnyUnit("holds whatever stands at the path")
-final class Component {
+public final class Component {
   /// Asking a class for its components copies them each time; a page asks hundreds of times.
   private static final ClassValue<RecordComponent[]> COMPONENTS =
       new ClassValue<>() {
@@ -26,7 +25,7 @@ final class Component {
   private Component() {}
 
   /// What stands there.
-  static Object at(Object tree, String path) {
+  public static Object at(Object tree, String path) {
     Object here = tree;
     for (String step : path.split("\\.", -1)) {
       here = here instanceof List<?> list ? list.get(Integer.parseInt(step)) : read(here, step);
@@ -37,7 +36,7 @@ final class Component {
   /// The tree with another value there.
   ///
   /// @throws IllegalArgumentException with the record's own sentence when it refuses the value
-  static <T> T with(T tree, String path, Object value) {
+  public static <T> T with(T tree, String path, Object value) {
     String[] steps = path.split("\\.", 2);
     Object changed = steps.length == 1 ? value : with(child(tree, steps[0]), steps[1], value);
     return tree instanceof List<?> list
@@ -46,14 +45,14 @@ final class Component {
   }
 
   /// The tree without one line of a list.
-  static <T> T without(T tree, String listPath, int number) {
+  public static <T> T without(T tree, String listPath, int number) {
     List<Object> shorter = new ArrayList<>((List<?>) at(tree, listPath));
     shorter.remove(number);
     return with(tree, listPath, List.copyOf(shorter));
   }
 
   /// The tree with one more line in a list.
-  static <T> T longer(T tree, String listPath, Object line) {
+  public static <T> T longer(T tree, String listPath, Object line) {
     List<Object> longer = new ArrayList<>((List<?>) at(tree, listPath));
     longer.add(line);
     return with(tree, listPath, List.copyOf(longer));

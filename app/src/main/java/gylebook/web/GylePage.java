@@ -33,6 +33,7 @@ final class GylePage {
       "<a href=\"/instruments\">Instruments</a>"
           + " <a href=\"/reckon\">Reckoner: one number, with its why</a>"
           + " <a href=\"/rehearsal\">Rehearsal: a brew day for practice</a>"
+          + " <a href=\"/record\">Record: how good the forecasts were</a>"
           + " <a href=\"/screens\">Other screens</a>";
 
   private GylePage() {}
@@ -229,6 +230,9 @@ final class GylePage {
         + Html.escaped(gyle.gyleId())
         + "/kettle\">At the kettle</a> "
         + fixed
+        + (gyle.started().isPresent()
+            ? "<a href=\"%s/forecasts\">What was forecast and what came</a> ".formatted(at)
+            : "")
         + "<a href=\"%s/sheet\">Wall sheet to print</a> ".formatted(at)
         + "<a href=\"%s/recipe.json\">Recipe, own file</a> ".formatted(at)
         + "<a href=\"%s/standard\">Recipe by the open standard</a> ".formatted(at)

@@ -122,7 +122,8 @@ final class KettlePage {
 
   private String top(Followed day) {
     if (!day.underWay()) {
-      return "<p class=\"leg\">The day is done. Clean up, then see what came out.</p>";
+      return "<p class=\"leg\">The day is done. Clean up, then see <a href=\"/gyles/%s/forecasts\">what was forecast and what came</a>.</p>"
+          .formatted(Html.escaped(gyle.gyleId()));
     }
     double left = day.endsSec().mean() - day.clockSec();
     long ends = began.toEpochMilli() + Math.round(day.endsSec().mean() * MS_PER_SEC);

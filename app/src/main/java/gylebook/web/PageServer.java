@@ -73,6 +73,7 @@ public final class PageServer {
               wired.register(config.routes);
               new LiquorRoutes(desk, papers).register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
+              new RecordRoutes(desk, papers).register(config.routes);
               new PracticeRoutes(desk, instruments.practice(), this::address)
                   .register(config.routes);
               new ScreenRoutes(gate, this::port, this::outsidePort).register(config.routes);

@@ -4,10 +4,11 @@ import gylebook.science.ForecastScore;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
+import java.util.Set;
 
 /// How good the forecasts of many days were, number by number.
 ///
@@ -108,7 +109,8 @@ public record HouseRecord(int gyles, List<Line> byPlan, List<Line> last) {
   }
 
   private static List<Line> lines(List<Beside> all) {
-    TreeSet<String> names = new TreeSet<>();
+    // In the order of the day.
+    Set<String> names = new LinkedHashSet<>();
     all.forEach(one -> names.add(name(one)));
     return names.stream()
         .map(name -> line(all.stream().filter(one -> name(one).equals(name)).toList()))

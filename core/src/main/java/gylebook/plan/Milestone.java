@@ -1,5 +1,7 @@
 package gylebook.plan;
 
+import gylebook.recipe.Recipe;
+import gylebook.rig.Rig;
 import gylebook.units.AnyUnit;
 
 /// One point of the day.
@@ -25,4 +27,10 @@ public record Milestone(
     Band coldL,
     Band wortPlato,
     int hands,
-    String doing) {}
+    String doing) {
+
+  /// A point of a day in a brewer's words, where no forecast of the day is at hand.
+  public static String says(String key, Recipe recipe, Rig rig) {
+    return Naming.of(key, recipe, rig).says();
+  }
+}

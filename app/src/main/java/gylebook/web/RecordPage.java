@@ -1,7 +1,6 @@
 package gylebook.web;
 
 import gylebook.brewday.DayJudged;
-import gylebook.brewday.Foreseen;
 import gylebook.brewday.Gyle;
 import gylebook.brewday.HouseRecord;
 import gylebook.brewday.Judged;
@@ -89,8 +88,7 @@ final class RecordPage {
     if (rows.isEmpty()) {
       return "";
     }
-    StringBuilder html =
-        new StringBuilder(head("What was forecast and what came"));
+    StringBuilder html = new StringBuilder(head("What was forecast and what came"));
     rows.forEach(row -> html.append(shortly(row, point)));
     html.append("</tbody></table></div>");
     html.append("<details><summary>Every forecast of the day</summary>")
@@ -123,10 +121,9 @@ final class RecordPage {
   private String line(DayJudged.Row row, Judged one, Function<String, String> point) {
     String key = row.key();
     String given =
-        one.byPlan()
-            ? "by the plan"
-            : point.apply(one.after()) + ", " + Shown.clock(one.atSec());
-    String by = one.came().by().isEmpty() ? "" : " <small>" + Html.escaped(one.came().by()) + "</small>";
+        one.byPlan() ? "by the plan" : point.apply(one.after()) + ", " + Shown.clock(one.atSec());
+    String by =
+        one.came().by().isEmpty() ? "" : " <small>" + Html.escaped(one.came().by()) + "</small>";
     return "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td><td>%s%s</td><td>%s</td><td>%s</td></tr>"
         .formatted(
             Html.escaped(Html.capital(ForecastWords.says(row.point(), key))),
@@ -145,7 +142,8 @@ final class RecordPage {
             .map(row -> ForecastWords.says(row.point(), row.key()))
             .toList();
     return Html.list(
-        "Nobody ticked these off or measured them near their point, so they are not judged:", items);
+        "Nobody ticked these off or measured them near their point, so they are not judged:",
+        items);
   }
 
   /// All real days.
@@ -185,8 +183,7 @@ final class RecordPage {
     return Html.page("How good the forecasts were", html.append(HOW).toString());
   }
 
-  private String part(
-      String heading, String when, List<HouseRecord.Line> lines, String against) {
+  private String part(String heading, String when, List<HouseRecord.Line> lines, String against) {
     if (lines.isEmpty()) {
       return "";
     }
@@ -196,7 +193,8 @@ final class RecordPage {
             "<section><h2>%s</h2><p class=\"expect\">Of %d ranges that should hold nine times in ten, <b>%d held</b>: %s.</p>"
                 .formatted(heading, ranges, HouseRecord.held(lines), when));
     html.append(wide(heading));
-    for (String head : List.of("What", "Held", "Is that like nine in ten?", "Mean score", against)) {
+    for (String head :
+        List.of("What", "Held", "Is that like nine in ten?", "Mean score", against)) {
       html.append("<th scope=\"col\">").append(head).append("</th>");
     }
     html.append("</tr></thead><tbody>");

@@ -64,9 +64,7 @@ public final class ForecastWords {
 
   /// One value; a time as the day's clock shows it.
   public String value(String key, double value) {
-    return key.equals(Foreseen.AT)
-        ? Shown.clock(Math.max(0, value))
-        : shown.value(key, value);
+    return key.equals(Foreseen.AT) ? Shown.clock(Math.max(0, value)) : shown.value(key, value);
   }
 
   /// A range.

@@ -6,7 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/// Doses on the steps of a scale, near the doses that would be best without one.
+/// Doses on the steps of a scale, near the doses that would be best without one: good ones to begin
+/// a [StepSearch] with, and often the best.
 @AnyUnit("steps of any scale, and whatever regret is counted in")
 final class WholeSteps {
   private static final int MOST_WALKS = 2000;

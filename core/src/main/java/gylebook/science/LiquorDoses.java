@@ -55,8 +55,7 @@ public final class LiquorDoses {
     double mostRegret = regret(best) + SPARED_REGRET;
     List<Integer> used = IntStream.range(0, best.length).filter(i -> best[i] > 0).boxed().toList();
     return used.stream()
-        .map(
-            spared -> nearest(used.stream().filter(i -> !i.equals(spared)).toList(), mostRegret))
+        .map(spared -> nearest(used.stream().filter(i -> !i.equals(spared)).toList(), mostRegret))
         .filter(doses -> regret(doses) < mostRegret)
         .min(Comparator.comparingDouble(this::regret));
   }

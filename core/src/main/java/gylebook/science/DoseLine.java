@@ -90,7 +90,7 @@ final class DoseLine {
   List<DoseLine> both() {
     boolean takes =
         Arrays.stream(perStep).anyMatch(column -> column[LiquorLevels.BICARBONATE] < 0)
-            && !Double.isNaN(wish.wanted()[LiquorLevels.BICARBONATE]);
+            && wish.wants(LiquorLevels.BICARBONATE);
     return takes ? List.of(this, new DoseLine(wish, base, perStep, true)) : List.of(this);
   }
 

@@ -29,7 +29,7 @@ public final class LiquorDoses {
   private LiquorDoses(LiquorLevels wanted, int houseCount, Function<double[], LiquorLevels> held) {
     this.held = held;
     this.houseCount = houseCount;
-    this.wish = new LiquorRegret(wanted.column(), held.apply(new double[houseCount]).column());
+    this.wish = new LiquorRegret(wanted, held.apply(new double[houseCount]));
   }
 
   /// The steps of each thing in the house that come nearest to what is wanted.

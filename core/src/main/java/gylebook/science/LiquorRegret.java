@@ -8,11 +8,8 @@ import java.util.Arrays;
 /// An ion that nobody asked for may rise a little for the sake of the others, up to where brewing
 /// liquors usually end. Alkalinity nobody asked for is free where a pH is wanted: it is what the pH
 /// is made with.
-///
-/// @param wanted ions and pH, NaN where it does not matter
-/// @param bare what the liquor holds with nothing in it, NaN for a pH that is not known
 @AnyUnit("columns of ions and a pH, and regret")
-record LiquorRegret(double[] wanted, double[] bare) {
+final class LiquorRegret {
   // How far off counts as one unit of regret: a tenth of a usual ion, a twentieth of a pH.
   private static final double ION_SCALE_MG_PER_L = 10;
   private static final double PH_SCALE = 0.03;
@@ -26,6 +23,24 @@ record LiquorRegret(double[] wanted, double[] bare) {
 
   /// A dose in itself is a small nuisance: of two ways, the one with less to weigh.
   static final double OF_A_DOSE = 1e-4;
+
+  private final double[] wanted;
+  private final double[] bare;
+
+  /// Of what is wanted of a liquor, and what it holds with nothing in it.
+  LiquorRegret(LiquorLevels wanted, LiquorLevels bare) {
+    this.wanted = wanted.column();
+    this.bare = bare.column();
+  }
+
+  /// What the liquor holds with nothing in it.
+  double[] bare() {
+    return bare.clone();
+  }
+
+  boolean wants(int row) {
+    return !Double.isNaN(wanted[row]);
+  }
 
   /// All of it: what is off, and what there is to weigh.
   double of(double[] got, double[] stepCounts) {
@@ -54,12 +69,12 @@ record LiquorRegret(double[] wanted, double[] bare) {
   /// Where an unasked ion usually ends, or what the tap has, if that is more; infinite for all
   /// else.
   double end(int row) {
-    return Double.isNaN(wanted[row]) ? Math.max(bare[row], MOST[row]) : Double.POSITIVE_INFINITY;
+    return wants(row) ? Double.POSITIVE_INFINITY : Math.max(bare[row], MOST[row]);
   }
 
   /// What a row should be: what was asked for, or else what it was.
   double aim(int row) {
-    return Double.isNaN(wanted[row]) ? bare[row] : wanted[row];
+    return wants(row) ? wanted[row] : bare[row];
   }
 
   /// Whether it matters at all.
@@ -70,12 +85,12 @@ record LiquorRegret(double[] wanted, double[] bare) {
   /// How far off is one of regret; infinite for what does not matter at all.
   double scale(int row) {
     if (row == LiquorLevels.PH) {
-      return Double.isNaN(wanted[row]) ? Double.POSITIVE_INFINITY : PH_SCALE;
+      return wants(row) ? PH_SCALE : Double.POSITIVE_INFINITY;
     }
-    if (!Double.isNaN(wanted[row])) {
+    if (wants(row)) {
       return ION_SCALE_MG_PER_L;
     }
-    boolean spent = row == LiquorLevels.BICARBONATE && !Double.isNaN(wanted[LiquorLevels.PH]);
+    boolean spent = row == LiquorLevels.BICARBONATE && wants(LiquorLevels.PH);
     return spent ? Double.POSITIVE_INFINITY : UNASKED_SCALE_MG_PER_L;
   }
 }

@@ -21,14 +21,33 @@ final class StepSearch {
   private static final double NO_LENGTH = 1e-9;
 
   /// `regret(x) >= floor + slopes (x - centre) + |columns (x - centre)|^2`, for 0 <= x <= most.
-  ///
-  /// @param floor its depth at the centre
-  /// @param centre the best doses without steps
-  /// @param slopes one a thing; above 0 where it is best left out
-  /// @param columns one a thing
-  /// @param most no more steps of each can be of interest
   @AnyUnit("as the search")
-  record Bowl(double floor, double[] centre, double[] slopes, double[][] columns, double[] most) {}
+  static final class Bowl {
+    private final double floor;
+    private final double[] centre;
+    private final double[] slopes;
+    private final double[][] columns;
+    private final double[] most;
+
+    /// A bowl.
+    ///
+    /// @param floor its depth at the centre
+    /// @param centre the best doses without steps
+    /// @param slopes one a thing; above 0 where it is best left out
+    /// @param columns one a thing
+    /// @param most no more steps of each can be of interest
+    Bowl(double floor, double[] centre, double[] slopes, double[][] columns, double[] most) {
+      this.floor = floor;
+      this.centre = centre;
+      this.slopes = slopes;
+      this.columns = columns;
+      this.most = most;
+    }
+
+    double floor() {
+      return floor;
+    }
+  }
 
   private final Bowl bowl;
   private final ToDoubleFunction<double[]> regret;
@@ -56,7 +75,7 @@ final class StepSearch {
   /// @param regret how bad steps are; never below the bowl
   static double[] nearest(Bowl bowl, double[] start, ToDoubleFunction<double[]> regret) {
     StepSearch search = new StepSearch(bowl, start, regret);
-    double bound = bowl.floor();
+    double bound = bowl.floor;
     for (int i = 0; i < start.length; i++) {
       bound += search.leastSloping(i);
     }
@@ -65,11 +84,11 @@ final class StepSearch {
   }
 
   private double leastSloping(int i) {
-    return Math.min(sloping(i, 0), sloping(i, bowl.most()[i]));
+    return Math.min(sloping(i, 0), sloping(i, bowl.most[i]));
   }
 
   private double sloping(int i, double count) {
-    return bowl.slopes()[i] * (count - bowl.centre()[i]);
+    return bowl.slopes[i] * (count - bowl.centre[i]);
   }
 
   /// Gram and Schmidt, the longest column first: what hangs on all others comes to stand on top,
@@ -78,7 +97,7 @@ final class StepSearch {
     int n = order.length;
     double[][] rest = new double[n][];
     for (int i = 0; i < n; i++) {
-      rest[i] = bowl.columns()[i].clone();
+      rest[i] = bowl.columns[i].clone();
     }
     boolean[] taken = new boolean[n];
     double[][] along = new double[n][n];
@@ -138,7 +157,7 @@ final class StepSearch {
     double open = bound - leastSloping(i);
     double carried = 0;
     for (int other = level + 1; other < order.length; other++) {
-      carried += triangle[level][other] * (tried[order[other]] - bowl.centre()[order[other]]);
+      carried += triangle[level][other] * (tried[order[other]] - bowl.centre[order[other]]);
     }
     double bottom = bottom(i, triangle[level][level], carried);
     double up = Math.rint(bottom);
@@ -149,7 +168,7 @@ final class StepSearch {
       boolean goUp = upOpen && (!downOpen || up - bottom <= bottom - down);
       tried[i] = goUp ? up++ : down--;
       double cost = open + cost(i, triangle[level][level], carried);
-      boolean inside = tried[i] >= 0 && tried[i] <= bowl.most()[i] && triesLeft-- > 0;
+      boolean inside = tried[i] >= 0 && tried[i] <= bowl.most[i] && triesLeft-- > 0;
       if (inside && cost < least - CLOSE_ENOUGH) {
         descend(level - 1, cost);
       } else {
@@ -161,17 +180,17 @@ final class StepSearch {
   }
 
   private double cost(int i, double length, double carried) {
-    double off = length * (tried[i] - bowl.centre()[i]) + carried;
+    double off = length * (tried[i] - bowl.centre[i]) + carried;
     return off * off + sloping(i, tried[i]) + (tried[i] > 0 ? LiquorRegret.OF_A_DOSE : 0);
   }
 
   /// Where this thing's share of the bowl is least, within what is of interest.
   private double bottom(int i, double length, double carried) {
-    double slope = bowl.slopes()[i];
+    double slope = bowl.slopes[i];
     double at =
         length > 0
-            ? bowl.centre()[i] - carried / length - slope / (2 * length * length)
-            : slope > 0 ? 0 : slope < 0 ? bowl.most()[i] : bowl.centre()[i];
-    return Math.clamp(at, 0, bowl.most()[i]);
+            ? bowl.centre[i] - carried / length - slope / (2 * length * length)
+            : slope > 0 ? 0 : slope < 0 ? bowl.most[i] : bowl.centre[i];
+    return Math.clamp(at, 0, bowl.most[i]);
   }
 }

@@ -20,9 +20,20 @@ class NearestDosesTest {
   private static final double PH_PER_MEQ_PER_L = 4 / 33.0;
 
   /// An invented liquor, a wish and a house.
-  ///
-  /// @param bendFrac so much weaker is an acid a whole pH further down
-  private record Wish(double[] bare, double[] wanted, double[][] perStep, double bendFrac) {
+  private static final class Wish {
+    private final double[] bare;
+    private final double[] wanted;
+    private final double[][] perStep;
+    private final double bendFrac;
+
+    /// A wish whose acid is so much weaker a whole pH further down.
+    Wish(double[] bare, double[] wanted, double[][] perStep, double bendFrac) {
+      this.bare = bare;
+      this.wanted = wanted;
+      this.perStep = perStep;
+      this.bendFrac = bendFrac;
+    }
+
     LiquorLevels held(double[] counts) {
       double[] got = got(counts);
       return new LiquorLevels(got[0], got[1], got[2], got[3], got[4], got[5], got[6]);
@@ -129,11 +140,11 @@ class NearestDosesTest {
   }
 
   private static double ours(Wish wish) {
-    double[] w = wish.wanted();
+    double[] w = wish.wanted;
     double[] counts =
         LiquorDoses.stepCounts(
             new LiquorLevels(w[0], w[1], w[2], w[3], w[4], w[5], w[6]),
-            wish.perStep().length,
+            wish.perStep.length,
             wish::held);
     return wish.regret(counts);
   }

@@ -231,7 +231,9 @@ final class GylePage {
         + "/kettle\">At the kettle</a> "
         + fixed
         + (gyle.started().isPresent()
-            ? "<a href=\"%s/forecasts\">What was forecast and what came</a> ".formatted(at)
+            ? ("<a href=\"%s/forecasts\">What was forecast and what came</a> "
+                    + "<a href=\"%s/learnt\">Looking back: what the day says of the rig</a> ")
+                .formatted(at, at)
             : "")
         + "<a href=\"%s/sheet\">Wall sheet to print</a> ".formatted(at)
         + "<a href=\"%s/recipe.json\">Recipe, own file</a> ".formatted(at)

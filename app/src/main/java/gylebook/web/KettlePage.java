@@ -122,7 +122,7 @@ final class KettlePage {
 
   private String top(Followed day) {
     if (!day.underWay()) {
-      return "<p class=\"leg\">The day is done. Clean up, then see <a href=\"/gyles/%s/forecasts\">what was forecast and what came</a>.</p>"
+      return "<p class=\"leg\">The day is done. Clean up, then see <a href=\"/gyles/%1$s/forecasts\">what was forecast and what came</a>, and <a href=\"/gyles/%1$s/learnt\">what the day says of the rig</a>.</p>"
           .formatted(Html.escaped(gyle.gyleId()));
     }
     double left = day.endsSec().mean() - day.clockSec();

@@ -72,6 +72,7 @@ public final class PageServer {
               newcomers.register(config.routes);
               wired.register(config.routes);
               new LiquorRoutes(desk, papers).register(config.routes);
+              new LearntRoutes(desk, papers, followers).register(config.routes);
               new ReckonRoutes(desk).register(config.routes);
               new RecordRoutes(desk, papers).register(config.routes);
               new PracticeRoutes(desk, instruments.practice(), this::address)
@@ -87,6 +88,8 @@ public final class PageServer {
               config.routes.get(
                   "/instruments.js",
                   context -> resource(context, "instruments.js", "text/javascript"));
+              config.routes.get(
+                  "/learnt.js", context -> resource(context, "learnt.js", "text/javascript"));
               config.routes.get("/offline.js", PageServer::offline);
               config.routes.get(
                   "/screens.js", context -> resource(context, "screens.js", "text/javascript"));

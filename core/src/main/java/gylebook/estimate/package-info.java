@@ -8,7 +8,8 @@
 /// [gylebook.estimate.Weighed]; [gylebook.estimate.Witnesses] says which instrument to trust;
 /// [gylebook.estimate.Suspicion] weighs what may be wrong with the day; [gylebook.estimate.Levers]
 /// says what can still be done about a day off its plan; [gylebook.estimate.LiveGuards] says what
-/// goes wrong at the kettle.
+/// goes wrong at the kettle; [gylebook.estimate.Hindsight] looks at a finished day again, and
+/// [gylebook.estimate.Findings] are what it says of the rig.
 @NullMarked
 package gylebook.estimate;
 

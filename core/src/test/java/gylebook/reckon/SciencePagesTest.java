@@ -133,6 +133,7 @@ class SciencePagesTest {
     for (String name :
         List.of(
             "SquareRootFilter",
+            "Hindsight",
             "EnsembleTransform",
             "Particles",
             "RecursiveLeastSquares",

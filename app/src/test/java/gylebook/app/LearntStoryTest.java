@@ -1,0 +1,195 @@
+package gylebook.app;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import gylebook.brewday.Command;
+import gylebook.brewday.FixedPlan;
+import gylebook.brewday.Follower;
+import gylebook.estimate.HiddenDay;
+import gylebook.estimate.Supposition;
+import gylebook.journal.Event;
+import gylebook.journal.MemoryJournal;
+import gylebook.plan.Demo;
+import gylebook.plan.Planner;
+import gylebook.rig.DemoRigs;
+import gylebook.rig.Origin;
+import gylebook.rig.Rig;
+import gylebook.testing.Browser;
+import gylebook.testing.InBrowser;
+import gylebook.web.Desk;
+import gylebook.web.PageServer;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/// Looking back on a day, and carrying what it says of the rig to the next; the day is one of a
+/// hidden rig, noted as a brewer would.
+class LearntStoryTest extends InBrowser {
+  private static final Instant BEGAN = Instant.parse("2026-03-28T08:00:00Z");
+  private static final double SECONDS = 60_000;
+
+  private final Wallet wallet = new Wallet();
+  private Clerk clerk;
+  private PageServer server;
+  private Wiring wiring;
+
+  @BeforeEach
+  void serve() {
+    InstantSource evening = InstantSource.fixed(BEGAN.plusSeconds(12 * 3600));
+    clerk = new Clerk(new MemoryJournal(), evening);
+    wiring = new Wiring(clerk, evening, Path.of("/none"));
+    server = PageServer.start(0, clerk, wallet, wiring);
+  }
+
+  @AfterEach
+  void stop() {
+    server.stop();
+    wiring.close();
+  }
+
+  private void write(String gyleId, Command command) {
+    assertThat(clerk.write(gyleId, clerk.book().seen(gyleId), command, ""))
+        .isInstanceOf(Desk.Answer.Written.class);
+  }
+
+  private void note(String gyleId, double sec, Command command) {
+    Instant at = BEGAN.plusMillis(Math.round(1000 * sec));
+    assertThat(clerk.note(gyleId, command, "", Optional.of(at)))
+        .isInstanceOf(Desk.Answer.Written.class);
+  }
+
+  private void own(String gyleId) {
+    write(
+        gyleId,
+        new Command.OpenGyle(
+            gyleId,
+            false,
+            wallet.document(Demo.copperBitter()),
+            wallet.document(DemoRigs.household())));
+  }
+
+  private void brewed(String gyleId, Supposition wrong) {
+    write(gyleId, new Command.FixPlan("6", 20, 60, "as planned"));
+    FixedPlan plan = clerk.book().gyle(gyleId).orElseThrow().plan().orElseThrow();
+    Rig rig = wallet.rig(plan.rig());
+    Follower follower =
+        Follower.of(Demo.copperBitter(), rig, plan.days(), plan.seed(), BEGAN).orElseThrow();
+    HiddenDay hidden =
+        new HiddenDay(
+            Planner.day(Demo.copperBitter(), rig, follower.plan().settings()),
+            follower.instruments(),
+            wrong,
+            2);
+    note(gyleId, 0, new Command.StartDay());
+    double walkedSec = -900;
+    while (hidden.underWay()) {
+      String leg = hidden.leg();
+      boolean ready = hidden.pass(hidden.clockSec() + 120);
+      if (ready) {
+        note(gyleId, hidden.clockSec(), new Command.Reach(leg));
+        hidden.done();
+        if (leg.equals("bagOut") || leg.equals("flameOut")) {
+          read(gyleId, hidden, "dip-stick", "KETTLE", "L", 1);
+          read(gyleId, hidden, "hydrometer", "KETTLE", "\u00b0P", 1);
+        }
+      } else if (!leg.equals("cast") && !leg.equals("knockOut")) {
+        read(gyleId, hidden, HiddenDay.DUTY, "KETTLE", "%", 100);
+        read(gyleId, hidden, "controller", "SUCTION", "\u00b0C", 1);
+        if (hidden.clockSec() - walkedSec >= 900) {
+          walkedSec = hidden.clockSec();
+          String place = leg.startsWith("rest") ? "BED" : "KETTLE";
+          read(gyleId, hidden, Follower.HAND_HELD, place, "\u00b0C", 1);
+        }
+      }
+    }
+  }
+
+  private void read(
+      String gyleId, HiddenDay hidden, String name, String place, String unit, double times) {
+    String asRead = String.format(Locale.ROOT, "%.2f %s", hidden.shown(name) * times, unit);
+    note(
+        gyleId,
+        hidden.clockSec(),
+        new Command.Note(new Event.ReadingTaken(name, place, true, asRead, "")));
+  }
+
+  private Page opened(BrowserContext context, String gyleId) {
+    Page page = context.newPage();
+    page.navigate(server.address() + "gyles/" + gyleId + "/learnt");
+    assertThat(page.locator("#learnt[aria-busy]"))
+        .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(SECONDS));
+    assertThat(Browser.beyond(page)).isZero();
+    assertThat(Browser.faults(page)).isEmpty();
+    return page;
+  }
+
+  private Rig rig(String gyleId) {
+    return wallet.rig(clerk.book().gyle(gyleId).orElseThrow().rig().document());
+  }
+
+  @Test
+  void whatADaySaysIsShownAndCarriedOnlyWhenItIsTaken() {
+    own("mine");
+    own("next");
+    brewed("mine", Supposition.NOTHING);
+    try (BrowserContext phone = browser.sized(390, 844, ColorScheme.LIGHT)) {
+      Page page = opened(phone, "mine");
+
+      assertThat(page.locator("h1")).hasText("Looking back");
+      assertThat(page.locator("main")).containsText("evaporation against the formula");
+      assertThat(page.locator("main")).containsText("Doubt left");
+      assertThat(rig("mine").kettle().evaporationFactor().origin()).isEqualTo(Origin.ASSUMED);
+      page.locator("button[data-onto=next]").click();
+      assertThat(page.locator("#state"))
+          .containsText("the rig of \u201cnext\u201d has the numbers");
+      assertThat(page.locator("button[data-onto=next]")).hasCount(0);
+      assertThat(rig("next").kettle().evaporationFactor().origin()).isEqualTo(Origin.LEARNT);
+      assertThat(rig("next").kettle().evaporationFactor().basis())
+          .contains("mine", "28 March 2026");
+      assertThat(rig("mine").kettle().evaporationFactor().origin()).isEqualTo(Origin.ASSUMED);
+      assertThat(rig("next").kettle().deadL()).isEqualTo(DemoRigs.household().kettle().deadL());
+
+      write("next", new Command.Undo());
+      assertThat(rig("next")).isEqualTo(DemoRigs.household());
+    }
+  }
+
+  @Test
+  void aDayWithAFaultTeachesNothingAndSaysWhy() {
+    own("mine");
+    brewed("mine", Supposition.HEATER_DEAD);
+    try (BrowserContext tablet = browser.sized(1024, 768, ColorScheme.DARK)) {
+      Page page = opened(tablet, "mine");
+
+      assertThat(page.locator("main")).containsText("nothing is learnt from this day");
+      assertThat(page.locator("main")).containsText("The heater stays off");
+      assertThat(page.locator("button[data-onto]")).hasCount(0);
+    }
+  }
+
+  @Test
+  void beforeTheEndThereIsNothingToLookBackOn() {
+    own("mine");
+    try (BrowserContext phone = browser.sized(390, 844, ColorScheme.LIGHT)) {
+      Page page = opened(phone, "mine");
+      assertThat(page.locator("#learnt")).containsText("This day is not over");
+
+      write("mine", new Command.FixPlan("6", 20, 20, "as planned"));
+      note("mine", 0, new Command.StartDay());
+      page.reload();
+      Locator told = page.locator("#learnt");
+      assertThat(told).containsText("This day is not over");
+    }
+  }
+}

@@ -42,6 +42,7 @@ public record GivenForecast(String engine, double atSec, List<Foreseen> foreseen
 
   private static final List<Outcome> OUT =
       List.of(
+          Outcome.FIRST_WORT,
           Outcome.PRE_BOIL_STRENGTH,
           Outcome.CAST,
           Outcome.FERMENTER,
@@ -117,12 +118,20 @@ public record GivenForecast(String engine, double atSec, List<Foreseen> foreseen
       looks(point).forEach((key, column) -> all.add(held(ahead, point, key, column)));
     }
     for (Outcome outcome : OUT) {
-      // The strength before the boil is past once it boils.
-      if (outcome != Outcome.PRE_BOIL_STRENGTH || points.contains(BOIL)) {
+      if (liesAhead(outcome, points)) {
         all.add(new Foreseen(Foreseen.DAY, outcome.key(), Held.of(ahead.outcome(outcome))));
       }
     }
     return new GivenForecast(Engine.REVISION, atSec, finite(all));
+  }
+
+  /// The strengths of the mash and before the boil are past when these are over.
+  private static boolean liesAhead(Outcome outcome, List<String> points) {
+    return switch (outcome) {
+      case FIRST_WORT -> points.contains("mashDone");
+      case PRE_BOIL_STRENGTH -> points.contains(BOIL);
+      default -> true;
+    };
   }
 
   private static Foreseen held(Ahead ahead, String point, String key, DayLog.Column column) {

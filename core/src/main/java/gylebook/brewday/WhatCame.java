@@ -71,12 +71,25 @@ final class WhatCame {
 
   private Optional<Came> ofDay(String key) {
     return switch (key) {
+      case "firstWortPlato" -> {
+        String rest = lastRest();
+        yield strength(from(rest, -3 * MIN_SEC), from(DayOrder.BAG_OUT, -1), tick(rest));
+      }
       case "preBoilPlato" ->
           strength(from(DayOrder.BAG_OUT, 0), from(BOIL, 5 * MIN_SEC), tick(BOIL));
       case "strengthPlato" -> strength(from(CAST, 0), from(CAST, DAY_SEC), tick(CAST));
       case "castC" -> chilled();
       default -> Optional.empty();
     };
+  }
+
+  private String lastRest() {
+    return tickByPoint.values().stream()
+        .filter(
+            note -> note.event() instanceof Event.PointReached(String key) && DayOrder.inRest(key))
+        .max(Comparator.comparing(DayNote::at))
+        .map(note -> ((Event.PointReached) note.event()).milestone())
+        .orElse("");
   }
 
   private Optional<Came> at(String point, String key) {

@@ -29,6 +29,7 @@ public final class ForecastWords {
           Map.entry("boilReached hotL", "in the kettle at the boil"),
           Map.entry("flameOut hotL", "in the kettle, heater off"),
           Map.entry("flameOut wortPlato", "strength in the kettle, heater off"),
+          Map.entry("day firstWortPlato", "strength at the end of the mash"),
           Map.entry("day preBoilPlato", "strength before the boil"),
           Map.entry("day castC", "wort as it runs into the fermenter"),
           Map.entry("day fermenterL", "litres in the fermenter"),

@@ -29,6 +29,7 @@ class DayJudgedTest {
       boilReached atSec 9000 200 8670 9330
       boilReached hotL 25.8 0.4 25.1 26.5
       flameOut wortPlato 12.1 0.4 11.4 12.8
+      day firstWortPlato 10.6 0.3 10.1 11.1
       day preBoilPlato 10.2 0.3 9.7 10.7
       day castC 19 1 17.4 20.6
       day fermenterL 20 0.5 19.2 20.8
@@ -152,6 +153,20 @@ class DayJudgedTest {
     assertThat(came(Foreseen.DAY, "preBoilPlato").orElseThrow())
         .as("nearer to the boil, and warm wort reads low")
         .isBetween(9.9, 12.0);
+  }
+
+  @Test
+  void theStrengthOfTheMashIsReadWhenTheLastRestIsOver() {
+    reached(101, "rest.0");
+    read(102, "hydrometer", "KETTLE", "9 \u00b0P");
+    reached(118, "rest.1");
+    read(119, "hydrometer", "KETTLE", "10.4 \u00b0P");
+    reached(130, "bagOut");
+    read(131, "hydrometer", "KETTLE", "10 \u00b0P");
+
+    assertThat(came(Foreseen.DAY, "firstWortPlato")).contains(10.4);
+    reached(150, "boilReached");
+    assertThat(came(Foreseen.DAY, "preBoilPlato")).contains(10.0);
   }
 
   @Test

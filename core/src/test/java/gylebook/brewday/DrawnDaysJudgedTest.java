@@ -38,6 +38,7 @@ class DrawnDaysJudgedTest {
   private static final Map<String, List<String>> READ =
       Map.of(
           "settled", List.of(Follower.HAND_HELD + "/BED"),
+          "rest.1", List.of("hydrometer/KETTLE"),
           "bagOut", List.of("dip-stick/KETTLE"),
           "boilReached", List.of("dip-stick/KETTLE", "hydrometer/KETTLE"),
           "flameOut", List.of("dip-stick/KETTLE"),

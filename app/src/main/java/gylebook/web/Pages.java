@@ -35,6 +35,13 @@ final class Pages {
           "mashBicarbonateMgPerL",
           "castC",
           "kegL",
+          "cellsWantedNumber",
+          "cellsBroughtNumber",
+          "driedYeastWantedG",
+          "oxygenFromAirMgPerL",
+          "fermentGasKg",
+          "fermentGasPeakLPerHr",
+          "closedRoomM3",
           "daySec",
           "energyJ",
           "waterL");

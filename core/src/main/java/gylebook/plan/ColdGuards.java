@@ -7,23 +7,18 @@ import gylebook.recipe.Recipe;
 import gylebook.recipe.Yeast;
 import gylebook.science.DryHop;
 import gylebook.science.FermentationCurve;
+import gylebook.science.Oxygen;
 import gylebook.science.Pitching;
 import gylebook.simulate.Ensemble;
 import gylebook.simulate.Outcome;
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /// What a recipe's fermenter may go wrong with: too little yeast, no warm rest, dry hops.
 @AnyUnit("figures of every quantity; each note names its unit")
 final class ColdGuards {
   private static final double SEC_PER_HR = 3600;
-  private static final double G_PER_KG = 1000;
-  // Cooler than this the trade pitches twice as much (common practice, no source).
-  private static final double LAGER_BELOW_C = 15;
-  private static final double ALE_COUNT_PER_ML = 0.75e6;
-  private static final double LAGER_COUNT_PER_ML = 1.5e6;
   // The best of six dried yeasts, all of it alive but for one in twenty.
   private static final double BEST_COUNT_PER_G = 18e9;
   private static final double BEST_ALIVE_FRAC = 0.95;
@@ -40,8 +35,11 @@ final class ColdGuards {
 
   private ColdGuards() {}
 
-  static List<Guard> of(Recipe recipe, Ensemble ensemble) {
+  /// @param cold what the fermenter asks for and gives off
+  static List<Guard> of(Recipe recipe, Ensemble ensemble, List<Figure> cold) {
     List<Guard> found = new ArrayList<>();
+    gas(found, cold);
+    air(found, recipe.yeast(), cold);
     yeast(found, recipe.yeast(), ensemble);
     rest(found, recipe);
     dryHops(found, recipe);
@@ -49,13 +47,13 @@ final class ColdGuards {
   }
 
   private static void yeast(List<Guard> found, Yeast yeast, Ensemble ensemble) {
-    double yeastG = driedG(yeast);
+    double yeastG = ColdFigures.driedG(yeast);
     if (!(yeastG > 0)) {
       return;
     }
     double wortL = Math.max(0, Bands.of(ensemble.outcome(Outcome.FERMENTER)).middle());
     double plato = Math.clamp(Bands.of(ensemble.outcome(Outcome.STRENGTH)).middle(), 0, 40);
-    double rate = yeast.pitchC().inside() < LAGER_BELOW_C ? LAGER_COUNT_PER_ML : ALE_COUNT_PER_ML;
+    double rate = ColdFigures.rateCountPerMl(yeast);
     double leastG = Pitching.driedForWortG(wortL, plato, rate, BEST_COUNT_PER_G, BEST_ALIVE_FRAC);
     if (yeastG >= leastG) {
       return;
@@ -79,19 +77,6 @@ final class ColdGuards {
             ""));
   }
 
-  /// Dried yeast by mass; a packet's mass is not known.
-  private static double driedG(Yeast yeast) {
-    String form = yeast.form().toLowerCase(Locale.ROOT);
-    if (!form.startsWith("dry") && !form.startsWith("dried")) {
-      return Double.NaN;
-    }
-    return switch (yeast.amountNumber().unit().quantity()) {
-      case MASS -> G_PER_KG * yeast.amountNumber().inside();
-      case SMALL_MASS -> yeast.amountNumber().inside();
-      default -> Double.NaN;
-    };
-  }
-
   private static void rest(List<Guard> found, Recipe recipe) {
     double restHr = warmRestHr(recipe.ferment().steps());
     if (!(restHr < REST_HR)) {
@@ -111,6 +96,68 @@ final class ColdGuards {
             "Its precursor splits slowly, and only warmth hurries it; cold beer keeps the butter"
                 + " for later.",
             "A closed sample at 60 to 70 C is hot glass under pressure: leave its lid loose."));
+  }
+
+  private static Note note(String words, String key, List<Figure> cold) {
+    return new Note(words, key, band(key, cold));
+  }
+
+  private static Band band(String key, List<Figure> cold) {
+    return cold.stream()
+        .filter(figure -> figure.key().equals(key))
+        .findFirst()
+        .orElseThrow()
+        .band();
+  }
+
+  private static void gas(List<Guard> found, List<Figure> cold) {
+    if (!(band(ColdFigures.GAS, cold).middle() > 0)) {
+      return;
+    }
+    found.add(
+        new Guard(
+            "gasInRoom",
+            Guard.Level.NOTE,
+            List.of(
+                note("The ferment gives off ", ColdFigures.GAS, cold),
+                Note.of(
+                    " of carbon dioxide; a closed room under ",
+                    ColdFigures.ROOM,
+                    band(ColdFigures.ROOM, cold).high()),
+                Note.words(" may pass OSHA's 5000 ppm.")),
+            "Air its room.",
+            "cast",
+            1,
+            "It is heavier than air and lies by the floor, where an alarm belongs; the limit is an average"
+                + " of 8 h, and even a large room is no proof.",
+            "Never go in after somebody who fell; follow your local code."));
+  }
+
+  /// Only where even the kindest source leaves less than the habit's least.
+  private static void air(List<Guard> found, Yeast yeast, List<Figure> cold) {
+    Oxygen.Demand demand = Oxygen.demand();
+    double leastMgPerL =
+        yeast.pitchC().inside() < ColdFigures.LAGER_BELOW_C
+            ? demand.lagerLeastMgPerL()
+            : demand.aleLeastMgPerL();
+    if (ColdFigures.dried(yeast) || !(band(ColdFigures.OXYGEN, cold).high() < leastMgPerL)) {
+      return;
+    }
+    found.add(
+        new Guard(
+            "littleAir",
+            Guard.Level.NOTE,
+            List.of(
+                note("Air gives this wort at most ", ColdFigures.OXYGEN, cold),
+                Note.of(" of oxygen; by habit it gets ", "oxygenMgPerL", leastMgPerL),
+                Note.words(" or more.")),
+            "Rouse it well before the yeast is busy; pure oxygen only by a measured dose, for too"
+                + " much harms.",
+            "cast",
+            1,
+            "Sugar salts oxygen out, and thin air gives less; strains differ (Kirsop 1974).",
+            "Pure oxygen feeds fire: no flame, oil or grease near it; the cylinder upright and"
+                + " chained. Follow your local code."));
   }
 
   /// How long the steps stand warm after nine tenths have fermented, by the middle of what is

@@ -24,12 +24,15 @@ final class Forecasting {
     Movers movers = new Movers(ensemble);
     List<Milestone> milestones = milestones(day, ensemble);
     // Figures do not look at each other, so they are the same in any order.
+    List<Figure> cold = ColdFigures.of(day, ensemble, movers, seed);
     List<Figure> figures =
-        Arrays.stream(Outcome.values())
-            .parallel()
-            .filter(outcome -> outcome != Outcome.GAVE_UP)
-            .map(outcome -> figure(outcome, ensemble.outcome(outcome), movers))
-            .toList();
+        new ArrayList<>(
+            Arrays.stream(Outcome.values())
+                .parallel()
+                .filter(outcome -> outcome != Outcome.GAVE_UP)
+                .map(outcome -> figure(outcome, ensemble.outcome(outcome), movers))
+                .toList());
+    figures.addAll(cold);
     List<Trace> traces =
         Arrays.stream(DayLog.Line.values()).map(line -> trace(line, ensemble)).toList();
     return new Forecast(
@@ -38,7 +41,7 @@ final class Forecasting {
         ensemble.days(),
         milestones,
         figures,
-        Guards.of(day, ensemble),
+        Guards.of(day, ensemble, cold),
         Ensemble.GRID_SEC,
         traces,
         movers.worthMeasuring(day.rig()));

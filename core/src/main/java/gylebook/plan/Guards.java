@@ -33,7 +33,8 @@ final class Guards {
     this.ensemble = ensemble;
   }
 
-  static List<Guard> of(BrewDay day, Ensemble ensemble) {
+  /// @param cold what the fermenter asks for and gives off
+  static List<Guard> of(BrewDay day, Ensemble ensemble, List<Figure> cold) {
     Guards guards = new Guards(ensemble);
     guards.cover(day);
     guards.room(day);
@@ -47,7 +48,7 @@ final class Guards {
     guards.found.addAll(RampGuards.of(day.recipe(), ensemble));
     ColourNote.of(day, ensemble).ifPresent(guards.found::add);
     guards.found.addAll(LiquorGuards.of(day.recipe(), ensemble));
-    guards.found.addAll(ColdGuards.of(day.recipe(), ensemble));
+    guards.found.addAll(ColdGuards.of(day.recipe(), ensemble, cold));
     guards.found.sort(
         Comparator.comparing(Guard::level)
             .thenComparingDouble((Guard guard) -> -guard.chanceFrac()));

@@ -214,8 +214,14 @@ public final class Planner {
             .figure("fermenterL")
             .map(figure -> figure.band().middle())
             .orElseGet(() -> found.out().at(Outcome.FERMENTER));
+    double oxygenMgPerL = forecast.figure(ColdFigures.OXYGEN).orElseThrow().band().middle();
     return new Plan(
-        scaled(settings), rig, settings, Steps.of(day, fermenterL), Slopes.of(day), forecast);
+        scaled(settings),
+        rig,
+        settings,
+        Steps.of(day, fermenterL, oxygenMgPerL),
+        Slopes.of(day),
+        forecast);
   }
 
   /// The recipe with the masses to weigh.

@@ -38,7 +38,8 @@ final class Steps {
   }
 
   /// @param fermenterL what the forecast expects in the fermenter, in the middle
-  static List<Plan.PlannedStep> of(BrewDay day, double fermenterL) {
+  /// @param oxygenMgPerL what air can give that wort at most, in the middle
+  static List<Plan.PlannedStep> of(BrewDay day, double fermenterL, double oxygenMgPerL) {
     Steps steps = new Steps(day);
     steps.strike();
     steps.mash();
@@ -46,6 +47,7 @@ final class Steps {
     steps.boil();
     steps.afterBoil();
     steps.step("cast", "Run off into the fermenter; expect there", "fermenterL", fermenterL);
+    steps.rouse(oxygenMgPerL);
     steps.pitch();
     return steps.steps;
   }
@@ -211,6 +213,18 @@ final class Steps {
         steps.add(otherStep(milestone, "", other));
       }
     }
+  }
+
+  /// How long it takes nobody published, so no time is named.
+  private void rouse(double oxygenMgPerL) {
+    boolean dried = ColdFigures.dried(recipe.yeast());
+    step(
+        "cast",
+        dried
+            ? "Rouse if you like, dried yeast hardly asks; oxygen from air at most"
+            : "Rouse the wort; oxygen from air at most",
+        "oxygenMgPerL",
+        oxygenMgPerL);
   }
 
   private void pitch() {

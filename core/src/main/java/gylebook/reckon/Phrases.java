@@ -167,6 +167,8 @@ final class Phrases {
       hot volume: hot-volume
       altitude, air pressure, pressure at: air-pressure altitude
       co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
+      how large a room, room size, closed room: room-for-gas
+      gas of fermentation, gas given off: room-gas-given-off
       salt, salts, ions: salt-ions
       diacetyl, diacetyl rest, vdk: diacetyl-rest diacetyl-after-rest diacetyl-in-ferment
       forced test, forced diacetyl test, diacetyl while fermenting: diacetyl-in-ferment

@@ -13,7 +13,8 @@ final class SheetLook {
               + " boil at once. Long sleeves, gloves, closed shoes; children and pets elsewhere.",
           "Lift: never a full bag or a full fermenter with the arms out. Hoist, or two people.",
           "Mains: test the ground-fault breaker before the day. Nothing goes into the kettle while"
-              + " the element is on; the element never stands bare. Air the room: steam is wet.");
+              + " the element is on; the element never stands bare. Air the room: steam is wet, and a"
+              + " ferment's gas kills without warning.");
 
   /// Sizes: 13 pt has capitals of about 3.2 mm, which is 1/200 of an arm's length (rule of thumb of
   /// the FAA's human-factors training). Where another font stands in for the first, its small

@@ -60,6 +60,9 @@ public final class Shown {
     if (key.endsWith("LPerHr")) {
       return units.shown(Quantity.VOLUME, value) + "/h";
     }
+    if (key.endsWith("M3")) {
+      return room(value);
+    }
     if (inside.isEmpty()) {
       String symbol = named(key).map(UnitName::symbol).orElse("");
       return (String.format(Locale.ROOT, "%.3g", value) + " " + symbol).strip();
@@ -68,6 +71,15 @@ public final class Shown {
     return inside.get().quantity() == Quantity.VOLUME
         ? Amounts.shownVolume(held, units)
         : units.shown(inside.get().quantity(), held);
+  }
+
+  /// The room of a house, which nobody counts in litres or gallons.
+  private String room(double roomM3) {
+    boolean metric = units.unit(Quantity.VOLUME).symbol().equals("L");
+    Unit unit = Unit.known(Quantity.VOLUME, metric ? "m³" : "ft³");
+    double number = unit.fromInside(Unit.known(Quantity.VOLUME, "m³").toInside(roomM3));
+    String digits = number < 10 ? "%.1f " : "%.0f ";
+    return String.format(Locale.ROOT, digits, number) + unit.symbol();
   }
 
   /// An amount, whatever it was typed in; a count stands before what it counts: `2 ×`.

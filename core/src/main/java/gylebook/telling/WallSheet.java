@@ -27,6 +27,9 @@ public final class WallSheet {
           "breakerShareFrac",
           "bagWetKg");
 
+  /// Comes days after the sheet was taken down; what is always said names it, for paper is short.
+  private static final String AFTER_THE_DAY = "gasInRoom";
+
   private final Plan plan;
   private final ReadingUnits units;
   private final Shown shown;
@@ -145,18 +148,26 @@ public final class WallSheet {
                 escaped(shown.range(figure.key(), figure.band()).replaceAll(" [^0-9]+$", ""))));
   }
 
+  /// What is no matter of luck has no odds, and paper is short.
+  private static String odds(Guard guard) {
+    return guard.chanceFrac() < 1 ? Shown.odds(guard.chanceFrac()) + ". " : "";
+  }
+
   private void guards() {
     html.append("<section><h2>Take care</h2>");
     for (Guard guard : plan.forecast().guards()) {
+      if (guard.key().equals(AFTER_THE_DAY)) {
+        continue;
+      }
       html.append(
           ("<div class=\"guard %s\"><b>%s</b><p>%s <strong>%s</strong>"
-                  + " <span>%s At %s.</span> %s</p></div>")
+                  + " <span>%sAt %s.</span> %s</p></div>")
               .formatted(
                   guard.level().name().toLowerCase(Locale.ROOT),
                   guard.level(),
                   escaped(shown.sentence(guard.what())),
                   escaped(guard.doThis()),
-                  escaped(Shown.odds(guard.chanceFrac()) + "."),
+                  escaped(odds(guard)),
                   escaped(GuardWords.moment(plan.forecast(), guard)),
                   escaped(guard.caution())));
     }

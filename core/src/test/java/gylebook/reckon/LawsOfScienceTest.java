@@ -189,6 +189,8 @@ class LawsOfScienceTest {
           "lift-limit | - height 0.8..1.7 | |",
           "lift-limit | - twist-degree 0..130 | |",
           "lift-index | + load 1..40 | limit=10 |",
+          "room-for-gas | - limit 500..40000 | gas=0.75 |",
+          "room-gas-given-off | + rate 0.02..0.3 | wort=21 apparent-drop=9.5 | peak",
           "room-gas-from-fermentation | - room-m3 5..100 | wort=20 real-drop=8 |",
           "drain-tempering | + hot 65..100 | |",
           "element-power | + mains 100..250 | plate-w=3000 plate-v=230 |",

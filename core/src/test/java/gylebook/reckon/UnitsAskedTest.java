@@ -35,7 +35,7 @@ class UnitsAskedTest {
         Frac -|Ratio -|Factor -|Number -|Count -|CountPerMl 1/mL|CountPerG 1/g
         PerK 1/K|PerPlato 1/°P|PerSec 1/s|PerMin 1/min|PerHr 1/h|PerDay 1/d|FracPerHr 1/h
         GPerL g/L|MgPerL mg/L|UgPerL µg/L|MgPerM3 mg/m³|KgPerL kg/L|KgPerM3 kg/m³|KgPerKg kg/kg
-        LPerKg L/kg|LPerSec L/s|KgPerSec kg/s|KgPerHr kg/h|MPerSec m/s|KgPerM2Sec kg/(m²_s)
+        LPerKg L/kg|LPerSec L/s|LPerHr L/h|KgPerSec kg/s|KgPerHr kg/h|MPerSec m/s|KgPerM2Sec kg/(m²_s)
         KPerSec K/s|KPerMin K/min|KPerKpa K/kPa|KPerW K/W|WPerK W/K|WPerM2 W/m²|WPerM2K W/(m²_K)|WPerMK W/(m_K)
         MKPerW m_K/W|JPerK J/K|JPerKg J/kg|JPerKgK J/(kg_K)|KjPerKg kJ/kg|KjPerL kJ/L
         KpaPerM kPa/m|PaPerM Pa/m|GPerMol g/mol|MlPerMol mL/mol|MlPerL mL/L|MolPerM3 mol/m³

@@ -246,10 +246,14 @@ class WallSheetTest {
       assertThat(all).contains(OffBy.CAUTION);
       plan.slopes().forEach(slope -> assertThat(all).contains(slope.what()));
       for (Guard guard : plan.forecast().guards()) {
-        assertThat(all).contains(guard.doThis()).contains(guard.caution());
+        // The ferment's gas comes when the sheet is down; it stands with what is always said.
+        if (!guard.key().equals("gasInRoom")) {
+          assertThat(all).contains(guard.doThis()).contains(guard.caution());
+        }
       }
       assertThat(all)
           .contains("burn skin")
+          .contains("gas kills without warning")
           .contains("with the arms out")
           .contains("ground-fault breaker")
           .contains("Follow your local code; wiring, gas and pressure");

@@ -15,9 +15,6 @@ import gylebook.units.AnyUnit;
 /// @param came what came
 @AnyUnit("in the unit that the number's key names")
 public record Judged(Foreseen foreseen, String after, double atSec, Came came) {
-  // Half the range that holds nine in ten of a normal spread, in standard deviations.
-  private static final double NINE_IN_TEN = 1.6448536269514722;
-
   /// Whether the plan said so.
   public boolean byPlan() {
     return after.isEmpty();
@@ -41,7 +38,7 @@ public record Judged(Foreseen foreseen, String after, double atSec, Came came) {
   /// The range that what is seen should lie in nine times in ten.
   public Held range() {
     Held held = foreseen.held();
-    double seen = NINE_IN_TEN * came.doubt();
+    double seen = Held.NINE_IN_TEN * came.doubt();
     double low = held.mean() - Math.hypot(Math.max(0, held.mean() - held.low()), seen);
     double high = held.mean() + Math.hypot(Math.max(0, held.high() - held.mean()), seen);
     return new Held(held.mean(), doubt(), low, high);

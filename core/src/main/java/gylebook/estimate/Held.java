@@ -12,8 +12,9 @@ import java.util.Arrays;
 @AnyUnit("any quantity; who asks knows the unit")
 public record Held(double mean, double doubt, double low, double high) {
   private static final double LOW_FRAC = 0.05;
-  // The normal distribution's 95th percentile.
-  private static final double NINE_IN_TEN = 1.6448536269514722;
+
+  /// Half the range that holds nine in ten of a normal spread, in standard deviations.
+  public static final double NINE_IN_TEN = 1.6448536269514722;
 
   /// From a column of twins.
   public static Held of(double[] column) {

@@ -1,6 +1,7 @@
 package gylebook.telling;
 
 import gylebook.estimate.Finding;
+import gylebook.estimate.Held;
 import gylebook.rig.Parameter;
 import gylebook.rig.Rig;
 import gylebook.units.AnyUnit;
@@ -15,8 +16,6 @@ import java.util.stream.Collectors;
 /// What a finished day says of the rig, in the words of the rig's own page.
 @AnyUnit("shows amounts of every quantity")
 public final class LearntWords {
-  // One in twenty lies below, one in twenty above, in standard deviations.
-  private static final double NINE_IN_TEN = 1.6448536269514722;
   private static final double PERCENT = 100;
   private static final int FIGURES = 3;
 
@@ -73,8 +72,8 @@ public final class LearntWords {
 
   private static Value value(String path, Parameter parameter, ReadingUnits units) {
     String name = path.substring(path.lastIndexOf('.') + 1);
-    String low = shown(name, parameter.at(-NINE_IN_TEN), units);
-    String high = shown(name, parameter.at(NINE_IN_TEN), units);
+    String low = shown(name, parameter.at(-Held.NINE_IN_TEN), units);
+    String high = shown(name, parameter.at(Held.NINE_IN_TEN), units);
     int space = low.indexOf(' ');
     boolean alike = space > 0 && high.endsWith(low.substring(space));
     return new Value(

@@ -13,7 +13,7 @@ import org.hipparchus.linear.RealVector;
 /// Corrects an ensemble by several readings at once: the ensemble transform Kalman filter.
 ///
 /// The belief of the day uses the serial [SquareRootFilter]; this one, with matrices by a library,
-/// is what it is held against.
+/// is what it is held against, and [PerturbedReadings] what both are.
 @AnyUnit("rows of every quantity")
 final class EnsembleTransform {
   private EnsembleTransform() {}

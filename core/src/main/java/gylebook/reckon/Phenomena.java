@@ -90,6 +90,7 @@ import gylebook.science.Pasteurisation;
 import gylebook.science.Pitching;
 import gylebook.science.PlatoScale;
 import gylebook.science.PotentialExtract;
+import gylebook.science.ProbeLagFit;
 import gylebook.science.Pt100;
 import gylebook.science.PumpNeed;
 import gylebook.science.Purge;
@@ -225,6 +226,7 @@ final class Phenomena {
     Pitching.class,
     PlatoScale.class,
     PotentialExtract.class,
+    ProbeLagFit.class,
     Pt100.class,
     PumpNeed.class,
     Purge.class,

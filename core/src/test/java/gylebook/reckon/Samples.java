@@ -102,6 +102,7 @@ final class Samples {
         case "readings" -> "24:9.1 48:4.7 60:3.5";
         case "diacetyl" -> "clean";
         case "remarks" -> "7.7:quiet 2.0:rattled";
+        case "course" -> "0:20 10:49.1 20:59.8 40:65.2 60:65.9";
         case "water" -> "Ca 10 HCO3 60";
         case "wanted" -> "Ca 100 Cl 80 SO4 120";
         case "house" -> "gypsum, calcium chloride, epsom salt";

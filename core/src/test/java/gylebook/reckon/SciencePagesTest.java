@@ -135,7 +135,9 @@ class SciencePagesTest {
             "SquareRootFilter",
             "Hindsight",
             "EnsembleTransform",
+            "Hindsight",
             "Particles",
+            "PerturbedReadings",
             "RecursiveLeastSquares",
             "Suspicion")) {
       for (Method method : Class.forName("gylebook.estimate." + name).getDeclaredMethods()) {

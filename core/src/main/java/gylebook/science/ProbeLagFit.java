@@ -103,13 +103,13 @@ public final class ProbeLagFit {
                             / (lagSec * lagSec)
                             * Math.exp(-each.atSec / lagSec)))
             .toList();
-    double doubtSec = sigmaK / Math.sqrt(line(moved, lagSec).squaresK2);
-    if (!(lagSec > LEAST_SIGMA_NUMBER * doubtSec)) {
+    double doubt = sigmaK / Math.sqrt(line(moved, lagSec).squaresK2);
+    if (!(lagSec > LEAST_SIGMA_NUMBER * doubt)) {
       throw noBend(spanSec);
     }
     return new Found(
         lagSec,
-        doubtSec,
+        doubt,
         line.placeC + line.stepK,
         line.placeC,
         Math.sqrt(line.squaresK2 / read.size()));
@@ -146,20 +146,23 @@ public final class ProbeLagFit {
 
   private static List<Reading> read(String readings) {
     List<Reading> found = new ArrayList<>();
-    double firstSec = Double.NaN;
+    double first = Double.NaN;
     for (String pair : readings.strip().split("[\\s;]+", -1)) {
       String[] parts = pair.split(":", -1);
       if (parts.length != 2) {
         throw new IllegalArgumentException(
             "'" + pair + "' is no reading; write seconds and degrees C as 0:20.0 10:49.1.");
       }
-      double atSec = number(parts[0]);
-      firstSec = found.isEmpty() ? atSec : firstSec;
-      if (!found.isEmpty() && !(atSec - firstSec > found.getLast().atSec)) {
+      double at = number(parts[0]);
+      double shown = number(parts[1]);
+      first = found.isEmpty() ? at : first;
+      double since = at - first;
+      if (!found.isEmpty() && !(since > found.getLast().atSec)) {
         throw new IllegalArgumentException(
-            "the reading at " + atSec + " s is not after the one before it; write them in order.");
+            "the reading at " + at + " s is not after the one before it; write them in order.");
       }
-      found.add(new Reading(atSec - firstSec, Require.temperatureC("reading", number(parts[1]))));
+      Require.within("reading in C", shown, -273.15, 1000);
+      found.add(new Reading(since, shown));
     }
     Require.within("number of readings", found.size(), LEAST_COUNT, 10_000);
     return found;

@@ -47,6 +47,24 @@ final class StepSearch {
     double floor() {
       return floor;
     }
+
+    /// Its depth at some steps.
+    double at(double[] counts) {
+      double depth = floor;
+      double[] off = new double[columns.length == 0 ? 0 : columns[0].length];
+      for (int i = 0; i < counts.length; i++) {
+        depth += slopes[i] * (counts[i] - centre[i]);
+        for (int k = 0; k < off.length; k++) {
+          off[k] += columns[i][k] * (counts[i] - centre[i]);
+        }
+      }
+      return depth + dot(off, off);
+    }
+
+    /// The most steps of one thing that can be of interest.
+    double most(int thing) {
+      return most[thing];
+    }
   }
 
   private final Bowl bowl;

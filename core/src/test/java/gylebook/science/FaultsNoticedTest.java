@@ -250,4 +250,32 @@ class FaultsNoticedTest {
     assertThat(need.needM()).isCloseTo(2.0, within(0.1));
     assertThat(need.quietM() - need.needM()).isCloseTo(0.3 * Math.log(19), within(0.05));
   }
+
+  /// Limits that are met count as met: two readings of the same gravity two days apart, the ends of
+  /// a range, a chip that read 80 C before it read the 85 C of its power-up. One degree beyond what
+  /// the chip can read at all is a fault.
+  @Test
+  void aLimitThatIsMetIsMet() {
+    assertThat(FermentationState.state(12, 3, 3.2, 3.2, 48, 20).steady()).isTrue();
+    assertThat(FermentationState.state(12, 3, 3.2, 3.2, 47.9, 20).steady()).isFalse();
+    Validity range = new Validity("a number", 1, 2, "nothing");
+    assertThat(range.holds(1)).isTrue();
+    assertThat(range.holds(2)).isTrue();
+    assertThat(ChipThermometer.isFault(85, 80)).isFalse();
+    assertThat(ChipThermometer.isFault(85, 79.9)).isTrue();
+    assertThat(ChipThermometer.isFault(-56, 20)).isTrue();
+    assertThat(ChipThermometer.isFault(126, 120)).isTrue();
+    assertThat(ChipThermometer.isFault(125, 120)).isFalse();
+  }
+
+  /// What is shown and what is put right add up, 0.38 for 10 P at 25 C by the table of oenology; a
+  /// mole of alcohol in a cubic metre is 5.837e-5 of its volume.
+  @Test
+  void whatIsAddedAndWhatIsMultiplied() {
+    RefractometerWarmth.Read read = RefractometerWarmth.read(10, 25);
+    assertThat(read.correctionPlato()).isCloseTo(0.38, within(0.02));
+    assertThat(read.truePlato()).isCloseTo(10 + read.correctionPlato(), within(1e-12));
+    GeeRamirez1988.Tank tank = GeeRamirez1988.tank(12, 100, 100, 220, 40, 180);
+    assertThat(tank.alcoholFrac()).isCloseTo(5.837e-5 * tank.ethanolMolPerM3(), within(1e-12));
+  }
 }

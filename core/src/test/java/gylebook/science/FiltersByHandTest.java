@@ -70,6 +70,9 @@ class FiltersByHandTest {
     double quantile = 0.9 / Math.sqrt(2 * 0.95 * 0.05);
     assertThat(new RateLearning.Learnt(5, 2, 1, 0.5).halfWidthNumber(0.9))
         .isCloseTo(Math.sqrt(0.75) * quantile, within(1e-6));
+    // Of four degrees of freedom tables have 2.1318; scale root(0.5 x 3/(2 x 2)).
+    assertThat(new RateLearning.Learnt(5, 2, 2, 0.5).halfWidthNumber(0.9))
+        .isCloseTo(Math.sqrt(0.375) * 2.1318, within(1e-4));
     RateLearning.Expected next = RateLearning.next(5, 2, 0.5, 0.5, 4.7);
     assertThat(next.meanNumber()).isCloseTo(4.9, within(1e-12));
     // a' = 1, k' = 3, b' = 0.5 + 2 x 0.3^2/6 = 0.53: scale root(0.53 x 4/3).

@@ -14,69 +14,28 @@ import gylebook.brewday.Follower;
 import gylebook.estimate.HiddenDay;
 import gylebook.estimate.Supposition;
 import gylebook.journal.Event;
-import gylebook.journal.MemoryJournal;
 import gylebook.plan.Demo;
 import gylebook.plan.Planner;
 import gylebook.rig.DemoRigs;
 import gylebook.rig.Origin;
 import gylebook.rig.Rig;
-import gylebook.testing.Browser;
-import gylebook.testing.InBrowser;
-import gylebook.web.Desk;
-import gylebook.web.PageServer;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.util.Locale;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /// Looking back on a day, and carrying what it says of the rig to the next; the day is one of a
 /// hidden rig, noted as a brewer would.
-class LearntStoryTest extends InBrowser {
+class LearntStoryTest extends Served {
   private static final Instant BEGAN = Instant.parse("2026-03-28T08:00:00Z");
   private static final double SECONDS = 60_000;
 
-  private final Wallet wallet = new Wallet();
-  private Clerk clerk;
-  private PageServer server;
-  private Wiring wiring;
-
-  @BeforeEach
-  void serve() {
-    InstantSource evening = InstantSource.fixed(BEGAN.plusSeconds(12 * 3600));
-    clerk = new Clerk(new MemoryJournal(), evening);
-    wiring = new Wiring(clerk, evening, Path.of("/none"));
-    server = PageServer.start(0, clerk, wallet, wiring);
-  }
-
-  @AfterEach
-  void stop() {
-    server.stop();
-    wiring.close();
-  }
-
-  private void write(String gyleId, Command command) {
-    assertThat(clerk.write(gyleId, clerk.book().seen(gyleId), command, ""))
-        .isInstanceOf(Desk.Answer.Written.class);
+  @Override
+  Instant now() {
+    return BEGAN.plusSeconds(12 * 3600);
   }
 
   private void note(String gyleId, double sec, Command command) {
-    Instant at = BEGAN.plusMillis(Math.round(1000 * sec));
-    assertThat(clerk.note(gyleId, command, "", Optional.of(at)))
-        .isInstanceOf(Desk.Answer.Written.class);
-  }
-
-  private void own(String gyleId) {
-    write(
-        gyleId,
-        new Command.OpenGyle(
-            gyleId,
-            false,
-            wallet.document(Demo.copperBitter()),
-            wallet.document(DemoRigs.household())));
+    note(gyleId, BEGAN.plusMillis(Math.round(1000 * sec)), command);
   }
 
   private void brewed(String gyleId, Supposition wrong) {
@@ -124,13 +83,11 @@ class LearntStoryTest extends InBrowser {
         new Command.Note(new Event.ReadingTaken(name, place, true, asRead, "")));
   }
 
-  private Page opened(BrowserContext context, String gyleId) {
-    Page page = context.newPage();
-    page.navigate(server.address() + "gyles/" + gyleId + "/learnt");
+  private Page looked(BrowserContext context, String gyleId) {
+    Page page = opened(context, "gyles/" + gyleId + "/learnt");
     assertThat(page.locator("#learnt[aria-busy]"))
         .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(SECONDS));
-    assertThat(Browser.beyond(page)).isZero();
-    assertThat(Browser.faults(page)).isEmpty();
+    sound(page);
     return page;
   }
 
@@ -144,7 +101,7 @@ class LearntStoryTest extends InBrowser {
     own("next");
     brewed("mine", Supposition.NOTHING);
     try (BrowserContext phone = browser.sized(390, 844, ColorScheme.LIGHT)) {
-      Page page = opened(phone, "mine");
+      Page page = looked(phone, "mine");
 
       assertThat(page.locator("h1")).hasText("Looking back");
       assertThat(page.locator("main")).containsText("evaporation against the formula");
@@ -170,7 +127,7 @@ class LearntStoryTest extends InBrowser {
     own("mine");
     brewed("mine", Supposition.HEATER_DEAD);
     try (BrowserContext tablet = browser.sized(1024, 768, ColorScheme.DARK)) {
-      Page page = opened(tablet, "mine");
+      Page page = looked(tablet, "mine");
 
       assertThat(page.locator("main")).containsText("nothing is learnt from this day");
       assertThat(page.locator("main")).containsText("The heater stays off");
@@ -182,7 +139,7 @@ class LearntStoryTest extends InBrowser {
   void beforeTheEndThereIsNothingToLookBackOn() {
     own("mine");
     try (BrowserContext phone = browser.sized(390, 844, ColorScheme.LIGHT)) {
-      Page page = opened(phone, "mine");
+      Page page = looked(phone, "mine");
       assertThat(page.locator("#learnt")).containsText("This day is not over");
 
       write("mine", new Command.FixPlan("6", 20, 20, "as planned"));

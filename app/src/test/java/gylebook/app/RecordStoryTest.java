@@ -11,56 +11,28 @@ import gylebook.brewday.Command;
 import gylebook.brewday.DayNote;
 import gylebook.journal.Event;
 import gylebook.journal.Journal;
-import gylebook.journal.MemoryJournal;
-import gylebook.plan.Demo;
-import gylebook.rig.DemoRigs;
-import gylebook.testing.Browser;
-import gylebook.testing.InBrowser;
-import gylebook.web.Desk;
-import gylebook.web.PageServer;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /// What was forecast and what came, as a brewer reads it; figures are those that are written here.
-class RecordStoryTest extends InBrowser {
+class RecordStoryTest extends Served {
   private static final Instant NOW = Instant.parse("2026-03-28T18:00:00Z");
 
-  private final MemoryJournal journal = new MemoryJournal();
-  private final Wallet wallet = new Wallet();
-  private Clerk clerk;
-  private PageServer server;
-  private Wiring wiring;
+  @Override
+  Instant now() {
+    return NOW;
+  }
 
   @BeforeEach
-  void serve() {
-    clerk = new Clerk(journal, InstantSource.fixed(NOW));
+  void invent() {
     Serve.invent(clerk, wallet);
-    wiring = new Wiring(clerk, InstantSource.fixed(NOW), Path.of("/none"));
-    server = PageServer.start(0, clerk, wallet, wiring);
-  }
-
-  @AfterEach
-  void stop() {
-    server.stop();
-    wiring.close();
-  }
-
-  private void write(String gyleId, Command command) {
-    assertThat(clerk.write(gyleId, clerk.book().seen(gyleId), command, ""))
-        .isInstanceOf(Desk.Answer.Written.class);
   }
 
   private void note(String gyleId, Instant began, int min, Command command) {
-    Instant at = began.plus(Duration.ofMinutes(min));
-    assertThat(clerk.note(gyleId, command, "", Optional.of(at)))
-        .isInstanceOf(Desk.Answer.Written.class);
+    note(gyleId, began.plus(Duration.ofMinutes(min)), command);
   }
 
   private void given(String gyleId, long afterSeq, String document) {
@@ -95,27 +67,6 @@ class RecordStoryTest extends InBrowser {
         "engine 5\nat 7200\nboilReached atSec 9900 60 9801 9999\nday fermenterL 20 0.5 19.2 20.8");
     note(gyleId, began, 121, read("dip-stick", dip));
     note(gyleId, began, 163, new Command.Reach("boilReached"));
-  }
-
-  private void own(String gyleId) {
-    write(
-        gyleId,
-        new Command.OpenGyle(
-            gyleId,
-            false,
-            wallet.document(Demo.copperBitter()),
-            wallet.document(DemoRigs.household())));
-  }
-
-  private Page opened(BrowserContext context, String path) {
-    Page page = context.newPage();
-    page.navigate(server.address() + path);
-    return page;
-  }
-
-  private static void sound(Page page) {
-    assertThat(Browser.beyond(page)).isZero();
-    assertThat(Browser.faults(page)).isEmpty();
   }
 
   private static Locator row(Page page, String what, int nth) {

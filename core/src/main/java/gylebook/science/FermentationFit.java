@@ -27,7 +27,6 @@ public final class FermentationFit {
   /// which have no lag and a tail, made the forecast of the end worse than none.
   private static final double SKEW_DOUBT_RATIO = 0.8;
 
-  private static final double EXACT_SKEW_DOUBT_RATIO = 0.4;
   static final double RATE_DOUBT_RATIO = 0.35;
   static final double MIDPOINT_DOUBT_RATIO = 0.25;
 
@@ -210,19 +209,39 @@ public final class FermentationFit {
         Require.within("hours from pitching", heldHr, 0, 10_000) * clock);
   }
 
-  /// The curve taken for the beer, with an original extract that is known for certain: the worked
-  /// example of the priors. Its ranges come out too narrow late.
+  /// The same when the beer keeps to the curve: only the instrument is in doubt, and the original
+  /// extract is known for certain.
+  ///
+  /// With a skew of 1 give or take 40 % it is the worked example that the priors were given with.
+  ///
+  /// - Valid: as above; its ranges come out too narrow late, because no beer keeps to the curve.
+  /// - Source: as above.
+  ///
+  /// @param readings as above
+  /// @param doubtPlato of each reading that names no instrument
+  /// @param skewDoubtRatio how lopsided the curve may be: the doubt of its logarithm
+  @Reckoned(
+      name = "ferment-fit-bare",
+      says = "Where a fermentation would end if it kept to the curve exactly.",
+      equation = "least squares of readings and priors on P = P_end + (P0 - P_end) w, alone",
+      range = "8 to 26 C at one temperature; too sure of itself: use ferment-fit for a beer")
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
-  static Fitted exactly(double originalPlato, double fermentC, String readings, double doubtPlato) {
+  @Source(key = "reid2021", at = "introduction", trust = Trust.READ)
+  public static Fitted bare(
+      double originalPlato,
+      @Span(
+              least = 8,
+              most = 26,
+              beyond = "no fermentation that the priors rest on was so cold or so warm")
+          @Usually(20)
+          double fermentC,
+      String readings,
+      @Usually(0.2) double doubtPlato,
+      @Usually(ATTENUATION_FRAC) double attenuationFrac,
+      @Usually(ATTENUATION_DOUBT_FRAC) double attenuationDoubtFrac,
+      @Usually(0.4) double skewDoubtRatio) {
     return fitted(
-        new Brew(
-            originalPlato,
-            0,
-            ATTENUATION_FRAC,
-            ATTENUATION_DOUBT_FRAC,
-            0,
-            0,
-            EXACT_SKEW_DOUBT_RATIO),
+        new Brew(originalPlato, 0, attenuationFrac, attenuationDoubtFrac, 0, 0, skewDoubtRatio),
         FermentationReading.read(readings, clockRatio(fermentC), doubtPlato));
   }
 

@@ -170,6 +170,7 @@ class LawsOfScienceTest {
           "ferment-ahead | - held 20..200 | original=12P readings=24:9.1;48:4.7 | extract",
           "ferment-ahead | + held 20..200 | original=12P readings=24:9.1;48:4.7 |"
               + " little-left-chance",
+          "ferment-fit-bare | + doubt 0.05..2 | original=12P readings=24:9.1;48:4.7 | final-doubt",
           "ferment-fit | + doubt 0.05..2 | original=12P readings=24:9.1;48:4.7 | final-doubt",
           "ferment-rate | + ferment 5..30 | |",
           "ferment-time | - ferment 8..28 | |",

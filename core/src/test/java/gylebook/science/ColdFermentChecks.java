@@ -114,8 +114,14 @@ final class ColdFermentChecks {
       readings.append(hours[i]).append(':').append(platos[i]).append(' ');
     }
     FermentationFit.Fitted fitted =
-        FermentationFit.exactly(
-            row.number("P0"), row.number("T"), readings.toString(), row.number("sigma"));
+        FermentationFit.bare(
+            row.number("P0"),
+            row.number("T"),
+            readings.toString(),
+            row.number("sigma"),
+            0.77,
+            0.04,
+            0.4);
     String asked = row.detail();
     if (asked.startsWith("sd(ADFinf)")) {
       return fitted.attenuationDoubtFrac();

@@ -52,10 +52,6 @@ final class LiquorRegret {
     return sum + OF_A_DOSE * Arrays.stream(stepCounts).filter(count -> count > 0).count();
   }
 
-  int rowCount() {
-    return bare.length;
-  }
-
   /// How far a row is off, by its scale; 0 for what does not matter.
   double off(int row, double got) {
     return counts(row) && !Double.isNaN(got) ? (got - aim(row)) / scale(row) : 0;

@@ -93,6 +93,27 @@ class ProbeLagFitTest {
     assertThat(one).isCloseTo(0.1 / Math.sqrt(ss - sd * sd / dd), within(1e-4));
   }
 
+  /// Readings that scatter by more than they are said to: the scatter counts, its squares over all
+  /// readings less the three numbers that were found.
+  @Test
+  void aScatterThatIsSeenCounts() {
+    double[] readC = {20.4, 48.6, 60.3, 63.2, 65.5, 65.4, 66.2};
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < 7; i++) {
+      text.append(String.format(Locale.ROOT, "%d:%.1f ", 10 * i, readC[i]));
+    }
+    ProbeLagFit.Found found = ProbeLagFit.lag(text.toString(), 0.001);
+    double squares = 0;
+    for (int i = 0; i < 7; i++) {
+      double curveC =
+          found.placeC() + (found.startC() - found.placeC()) * Math.exp(-10 * i / found.lagSec());
+      squares += Math.pow(readC[i] - curveC, 2);
+    }
+    assertThat(found.missK()).isCloseTo(Math.sqrt(squares / 7), within(1e-6));
+    double ifOneKelvin = ProbeLagFit.lag(text.toString(), 1).doubtSec();
+    assertThat(found.doubtSec()).isCloseTo(ifOneKelvin * Math.sqrt(squares / 4), within(1e-6));
+  }
+
   /// At one reading a minute a lag of 10 s leaves a four-hundredth of the step: nothing to see. A
   /// straight line and a steady place show no bend either.
   @Test

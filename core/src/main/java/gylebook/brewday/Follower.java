@@ -7,7 +7,6 @@ import gylebook.estimate.Instrument;
 import gylebook.estimate.Levers;
 import gylebook.estimate.LiveGuard;
 import gylebook.estimate.LiveGuards;
-import gylebook.estimate.Supposition;
 import gylebook.estimate.Suspicion;
 import gylebook.estimate.Watch;
 import gylebook.estimate.Weighed;
@@ -288,13 +287,8 @@ public final class Follower {
   }
 
   private List<LiveGuard> guards(Belief here, Set<String> sending, List<Suspicion.Share> shares) {
-    double pumpOffFrac =
-        shares.stream()
-            .filter(share -> share.supposition() == Supposition.PUMP_OFF)
-            .mapToDouble(Suspicion.Share::shareFrac)
-            .sum();
     Watch watch = new Lookout(began, instruments, told, here).watch(sending);
-    return LiveGuards.of(here, watch.withPumpOff(pumpOffFrac));
+    return LiveGuards.of(here, watch.withShares(shares));
   }
 
   private double plannedSec(String key) {

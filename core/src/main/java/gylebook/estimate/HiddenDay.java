@@ -70,10 +70,18 @@ public final class HiddenDay {
     this.kit = List.copyOf(kit);
     Rig hidden = HiddenRig.of(planned.rig(), random);
     BrewDay day = new BrewDay(planned.recipe(), hidden, planned.settings());
-    BrewDay real = this.wrong == Supposition.HEIGHT_WRONG ? Supposition.elsewhere(day) : day;
+    BrewDay real = really(day, this.wrong);
     this.secrets = secrets(planned.rig(), hidden);
     this.truth = Twins.atStart(real, Traits.gauges(kit), seed, 1);
     this.real = Traits.drawn(kit, seed, 1);
+  }
+
+  private static BrewDay really(BrewDay day, Supposition wrong) {
+    return switch (wrong) {
+      case HEIGHT_WRONG -> Supposition.elsewhere(day);
+      case PROBE_DRY -> Supposition.dry(day);
+      case NOTHING, PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD, LID_OTHERWISE, DIAL_OFF -> day;
+    };
   }
 
   /// One of the suppositions, or none, by the seed.
@@ -229,7 +237,7 @@ public final class HiddenDay {
     return switch (wrong) {
       case PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD -> breaks ? wrong : Supposition.NOTHING;
       case LID_OTHERWISE -> leg().startsWith("rest") ? wrong : Supposition.NOTHING;
-      case NOTHING, HEIGHT_WRONG, DIAL_OFF -> wrong;
+      case NOTHING, HEIGHT_WRONG, DIAL_OFF, PROBE_DRY -> wrong;
     };
   }
 
@@ -241,7 +249,7 @@ public final class HiddenDay {
       case HEATER_STUCK_ON -> leg.switched(new Leg.Drive.ByHand(1), leg.pump(), leg.lidOn());
       case HEATER_DEAD -> leg.switched(new Leg.Drive.ByHand(0), leg.pump(), leg.lidOn());
       case LID_OTHERWISE -> leg.switched(leg.drive(), leg.pump(), !leg.lidOn());
-      case NOTHING, HEIGHT_WRONG, DIAL_OFF -> leg;
+      case NOTHING, HEIGHT_WRONG, DIAL_OFF, PROBE_DRY -> leg;
     };
   }
 
@@ -262,7 +270,7 @@ public final class HiddenDay {
     return switch (nowWrong()) {
       case HEATER_STUCK_ON -> 0;
       case HEATER_DEAD -> ASKED_FRAC;
-      case NOTHING, PUMP_OFF, LID_OTHERWISE, HEIGHT_WRONG, DIAL_OFF -> dutyFrac;
+      case NOTHING, PUMP_OFF, LID_OTHERWISE, HEIGHT_WRONG, DIAL_OFF, PROBE_DRY -> dutyFrac;
     };
   }
 

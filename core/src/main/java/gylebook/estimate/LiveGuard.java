@@ -77,6 +77,11 @@ public record LiveGuard(
         "Look at it. Until it sends, read another thermometer every few minutes.",
         "Its power, its cable or the network.",
         "If it steers the heater, set the heater by hand."),
+    DRY_PROBE(
+        "The thermometer that steers answers as slowly as in air.",
+        "Look whether its tip sits in wort. Until it does, set the controller to hand and zero.",
+        "A level below the probe, an outlet that is stuffed, a tip that was drawn out.",
+        "A controller that reads air can heat without end. Hot wort scalds: heater off first."),
     BREAKER_LOAD(
         "The circuit carries more than it should.",
         "Switch something else off that hangs on it.",

@@ -30,6 +30,9 @@ public final class LiveGuards {
   private static final double CHILLED_OVER_K = 2;
   private static final double FAR_RATIO = 3;
 
+  // Likelier than all else that is supposed.
+  private static final double LIKELY_FRAC = 0.5;
+
   private final Belief belief;
   private final Watch watch;
   private final Rig rig;
@@ -51,6 +54,7 @@ public final class LiveGuards {
     guards.boilOver();
     guards.chiller();
     guards.silent();
+    guards.dryProbe();
     guards.breaker();
     guards.found.sort(Comparator.comparing(LiveGuard::level).thenComparingDouble(LiveGuard::bySec));
     return List.copyOf(guards.found);
@@ -142,6 +146,24 @@ public final class LiveGuards {
                       silence.forSec())),
               belief.clockSec(),
               1));
+    }
+  }
+
+  /// The thermometer that steers has become slow. That is known where what it reads turns: at the
+  /// end of a climb it runs on after the wort. Read once a minute through a steady rest, a slow one
+  /// and a quick one show the same, and nothing is said.
+  private void dryProbe() {
+    double chanceFrac = watch.chanceFrac(Supposition.PROBE_DRY);
+    if (chanceFrac > LIKELY_FRAC && belief.underWay()) {
+      boolean heats = dutyFrac() > HEATING_FRAC;
+      found.add(
+          new LiveGuard(
+              LiveGuard.Kind.DRY_PROBE,
+              heats ? Guard.Level.SOON : Guard.Level.NOTE,
+              List.of(
+                  Note.of("That it is as slow as in air is as likely as ", "dryFrac", chanceFrac)),
+              belief.clockSec(),
+              chanceFrac));
     }
   }
 

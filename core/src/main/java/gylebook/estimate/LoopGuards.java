@@ -146,7 +146,7 @@ final class LoopGuards {
       return;
     }
     boolean seen = !pumping() || hardlyFlows() || ringLow();
-    double chance = seen ? 1 : watch.pumpOffFrac();
+    double chance = seen ? 1 : watch.chanceFrac(Supposition.PUMP_OFF);
     if (chance < LOW_CHANCE) {
       return;
     }

@@ -1,10 +1,13 @@
 package gylebook.estimate;
 
 import gylebook.rig.Parameter;
+import gylebook.rig.Probe;
 import gylebook.rig.Rig;
 import gylebook.rig.Site;
+import gylebook.rig.Spread;
 import gylebook.simulate.BrewDay;
 import gylebook.simulate.Leg;
+import gylebook.units.Component;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -23,7 +26,9 @@ public enum Supposition {
   /// The lid is off where it was held to be on, or the other way round.
   LID_OTHERWISE("The lid is not where the plan has it."),
   /// A thermometer that is read by eye is far off.
-  DIAL_OFF("The dial is off by kelvins.");
+  DIAL_OFF("The dial is off by kelvins."),
+  /// The thermometer that steers is as slow as in air, though it still sits where it was.
+  PROBE_DRY("The thermometer that steers answers as slowly as in air: it may have fallen dry.");
 
   /// A supposition must be this much likelier than nothing to lead.
   static final double BAYES_FACTOR = 20;
@@ -33,6 +38,9 @@ public enum Supposition {
   private static final double HEIGHT_DOUBT_RATIO = 0.5;
   private static final double DIAL_DOUBT_K = 4;
   private static final double DIAL_NOISE_K = 0.5;
+  // A sheathed Pt100 of 6 mm takes 4.5 (half a step) to 5.2 times (nine tenths) as long in air as
+  // in moving water (a maker's table, see SensorLag).
+  private static final double DRY_LAG_RATIO = 4.8;
 
   private final String says;
 
@@ -53,7 +61,7 @@ public enum Supposition {
   /// Whether it may begin at any moment and be put right again; the others hold for the day.
   public boolean passes() {
     return switch (this) {
-      case PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD, LID_OTHERWISE -> true;
+      case PUMP_OFF, HEATER_STUCK_ON, HEATER_DEAD, LID_OTHERWISE, PROBE_DRY -> true;
       case NOTHING, HEIGHT_WRONG, DIAL_OFF -> false;
     };
   }
@@ -74,12 +82,33 @@ public enum Supposition {
       case LID_OTHERWISE ->
           belief.supposing(
               day, instruments, leg -> leg.switched(leg.drive(), leg.pump(), !leg.lidOn()));
+      case PROBE_DRY -> belief.supposing(dry(day), instruments, same);
       case DIAL_OFF -> belief.supposing(day, farOff(instruments), same);
     };
   }
 
   private static Leg driven(Leg leg, double dutyFrac) {
     return leg.switched(new Leg.Drive.ByHand(dutyFrac), leg.pump(), leg.lidOn());
+  }
+
+  /// The same day with a steering thermometer that is as slow as in air.
+  static BrewDay dry(BrewDay day) {
+    List<Probe> probes =
+        day.rig().probes().stream().map(one -> one.steers() ? dry(one) : one).toList();
+    return new BrewDay(day.recipe(), Component.with(day.rig(), "probes", probes), day.settings());
+  }
+
+  private static Probe dry(Probe probe) {
+    Parameter lag = probe.lagSec();
+    Parameter slow =
+        new Parameter(
+            lag.value() * DRY_LAG_RATIO,
+            lag.doubt() * (lag.spread() == Spread.NORMAL ? DRY_LAG_RATIO : 1),
+            lag.spread(),
+            lag.origin(),
+            "supposed to have fallen dry",
+            "");
+    return Component.with(probe, "lagSec", slow);
   }
 
   static BrewDay elsewhere(BrewDay day) {

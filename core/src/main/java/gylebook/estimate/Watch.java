@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 /// @param chilledC wort that leaves the chiller
 /// @param silent what should send and how long it has not
 /// @param otherLoadA what else hangs on the same circuit
-/// @param pumpOffFrac how likely it is by the readings that the pump stands still
+/// @param shares what may be wrong, by the readings since the last point
 public record Watch(
     List<Reading> recent,
     OptionalDouble dutyFrac,
@@ -24,12 +24,13 @@ public record Watch(
     OptionalDouble chilledC,
     List<Silence> silent,
     double otherLoadA,
-    double pumpOffFrac) {
+    List<Suspicion.Share> shares) {
 
   /// Copies the lists.
   public Watch {
     recent = List.copyOf(recent);
     silent = List.copyOf(silent);
+    shares = List.copyOf(shares);
   }
 
   /// An instrument that should send by itself.
@@ -50,7 +51,7 @@ public record Watch(
         OptionalDouble.empty(),
         List.of(),
         0,
-        0);
+        List.of());
   }
 
   /// The same with a logged duty.
@@ -64,7 +65,7 @@ public record Watch(
         chilledC,
         silent,
         otherLoadA,
-        pumpOffFrac);
+        shares);
   }
 
   /// The same with what is measured round the loop and the chiller.
@@ -79,48 +80,32 @@ public record Watch(
         newChilledC,
         silent,
         otherLoadA,
-        pumpOffFrac);
+        shares);
   }
 
   /// The same with what is silent.
   public Watch withSilent(List<Silence> newSilent) {
     return new Watch(
-        recent,
-        dutyFrac,
-        dutyForSec,
-        flowLPerSec,
-        ringM,
-        chilledC,
-        newSilent,
-        otherLoadA,
-        pumpOffFrac);
+        recent, dutyFrac, dutyForSec, flowLPerSec, ringM, chilledC, newSilent, otherLoadA, shares);
   }
 
   /// The same with what else hangs on the circuit.
   public Watch withOtherLoad(double newOtherLoadA) {
     return new Watch(
-        recent,
-        dutyFrac,
-        dutyForSec,
-        flowLPerSec,
-        ringM,
-        chilledC,
-        silent,
-        newOtherLoadA,
-        pumpOffFrac);
+        recent, dutyFrac, dutyForSec, flowLPerSec, ringM, chilledC, silent, newOtherLoadA, shares);
   }
 
-  /// The same with what the bank of suppositions says of the pump.
-  public Watch withPumpOff(double newPumpOffFrac) {
+  /// The same with what the bank of suppositions says.
+  public Watch withShares(List<Suspicion.Share> newShares) {
     return new Watch(
-        recent,
-        dutyFrac,
-        dutyForSec,
-        flowLPerSec,
-        ringM,
-        chilledC,
-        silent,
-        otherLoadA,
-        newPumpOffFrac);
+        recent, dutyFrac, dutyForSec, flowLPerSec, ringM, chilledC, silent, otherLoadA, newShares);
+  }
+
+  /// How likely a supposition is by the readings since the last point.
+  double chanceFrac(Supposition supposition) {
+    return shares.stream()
+        .filter(share -> share.supposition() == supposition)
+        .mapToDouble(Suspicion.Share::shareFrac)
+        .sum();
   }
 }

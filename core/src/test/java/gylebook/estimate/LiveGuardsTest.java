@@ -466,6 +466,28 @@ class LiveGuardsTest {
         .findFirst();
   }
 
+  @Test
+  void aProbeThatLikelyReadsAirIsSaidLouderWhileItHeats() {
+    Belief belief =
+        UnderWay.at(Belief.atStart(household(), Rehearsal.instruments(), 5, 20), "strikeReady");
+    Watch sure =
+        Watch.of(List.of()).withShares(List.of(new Suspicion.Share(Supposition.PROBE_DRY, 0.96)));
+    Watch hardly =
+        Watch.of(List.of())
+            .withDuty(1, 600)
+            .withShares(List.of(new Suspicion.Share(Supposition.PROBE_DRY, 0.4)));
+
+    assertThat(LiveGuards.of(belief, sure.withDuty(1, 600)))
+        .extracting(LiveGuard::kind, LiveGuard::level)
+        .contains(tuple(LiveGuard.Kind.DRY_PROBE, Guard.Level.SOON));
+    assertThat(LiveGuards.of(belief, sure.withDuty(0, 600)))
+        .extracting(LiveGuard::kind, LiveGuard::level)
+        .contains(tuple(LiveGuard.Kind.DRY_PROBE, Guard.Level.NOTE));
+    assertThat(LiveGuards.of(belief, hardly))
+        .extracting(LiveGuard::kind)
+        .doesNotContain(LiveGuard.Kind.DRY_PROBE);
+  }
+
   /// 3300 W at 228 V, from a plate for 230 V, draw 14.2 A (Ohm's law); a breaker of 16 A takes 12.8
   /// of them for hours (NEC 210.20(A): 80 %).
   @Test

@@ -14,9 +14,8 @@ import java.util.function.ToDoubleFunction;
 final class StepSearch {
   // Worth a tenth of a mg/L on one ion that is right: nobody weighs so exactly.
   static final double CLOSE_ENOUGH = 1e-4;
-  // A few hundredths of a second, so that a hard wish on a fine scale keeps nobody waiting: the
-  // best
-  // that is known by then is taken.
+  // A few hundredths of a second, so that a hard wish on a fine scale keeps nobody waiting: what is
+  // best by then is taken.
   private static final int MOST_TRIES = 300_000;
   private static final double NO_LENGTH = 1e-9;
 

@@ -17,7 +17,8 @@ public final class Lots {
 
   // The packet's alpha is one sample of a harvest (assumed: 6 % of the value).
   private static final double ALPHA_DOUBT_RATIO = 0.06;
-  // Three rules for the colour of a grist part by about so much from 11 to 37 malt colour units; how
+  // Three rules for the colour of a grist part by about so much from 11 to 37 malt colour units;
+  // how
   // beers scatter about any of them nobody whom we read says.
   private static final double COLOUR_DOUBT_RATIO = 0.10;
   // Malt to malt, attenuation differs by 3 % absolute (hot-side sheet, read spread).

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.estimate.Finding;
 import gylebook.estimate.Held;
-import gylebook.estimate.Hindsight;
 import gylebook.estimate.Supposition;
 import gylebook.journal.Event;
 import gylebook.plan.Demo;
@@ -47,7 +46,7 @@ class LookingBackTest {
 
   @Test
   void aDayThatWentAsToldTeaches() {
-    LookedBack back = looked(notes(Supposition.NOTHING), Hindsight.TWINS_COUNT);
+    LookedBack back = looked(notes(Supposition.NOTHING), 200);
 
     assertThat(back.otherwise()).isEmpty();
     assertThat(back.teaches()).isTrue();

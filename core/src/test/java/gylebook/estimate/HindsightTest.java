@@ -26,11 +26,11 @@ import org.junit.jupiter.api.Test;
 
 /// A day looked at again, on invented days whose truth is known; and what is carried to the next.
 ///
-/// Six days by seed; `-Plong` sixty. What is printed is all there is, met or not.
+/// Four days by seed; `-Plong` sixty. What is printed is all there is, met or not.
 class HindsightTest {
   private static final boolean LONG = Boolean.getBoolean("long");
-  private static final int DAYS = LONG ? 60 : 6;
-  private static final int TWINS = 150;
+  private static final int DAYS = LONG ? 60 : 4;
+  private static final int TWINS = LONG ? 150 : 120;
 
   private static Hindsight hindsight(Rehearsal day, Rig believed, int twins) {
     BrewDay planned = new BrewDay(Demo.copperBitter(), believed, Rehearsal.day().settings());
@@ -153,7 +153,7 @@ class HindsightTest {
   /// hands are another every day. The last plan is nearer to what comes than the first.
   @Test
   void aRigThatLearnsIsForecastBetter() {
-    int rigs = LONG ? 24 : 4;
+    int rigs = LONG ? 24 : 3;
     int days = LONG ? 3 : 2;
     Map<String, double[]> scores = new LinkedHashMap<>();
     for (int r = 1; r <= rigs; r++) {

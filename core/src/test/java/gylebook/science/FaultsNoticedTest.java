@@ -278,4 +278,17 @@ class FaultsNoticedTest {
     GeeRamirez1988.Tank tank = GeeRamirez1988.tank(12, 100, 100, 220, 40, 180);
     assertThat(tank.alcoholFrac()).isCloseTo(5.837e-5 * tank.ethanolMolPerM3(), within(1e-12));
   }
+
+  /// By hand: 20 kg falling by 10 P give 20 x 0.0805 x 0.46286 = 0.74520 kg; a mole of 44.0095 g
+  /// takes 8.314463 x 293.15/101.325 = 24.0555 L (ideal gas), so 407.33 L, of which a tenth of a
+  /// quarter goes in the busiest hour; 5000 parts in a million of 81.465 m3 are as much.
+  @Test
+  void theFermentsGasAndItsRoom() {
+    RoomGas.GivenOff given = RoomGas.givenOff(20, 10, 0.1, 20, 101.325);
+    assertThat(given.gasKg()).isCloseTo(0.74520, within(1e-5));
+    assertThat(given.gasL()).isCloseTo(407.33, within(0.03));
+    assertThat(given.peakLPerHr()).isCloseTo(10.183, within(1e-3));
+    assertThat(RoomGas.closedRoomM3(0.7452046, 5000, 20, 101.325)).isCloseTo(81.465, within(0.006));
+    assertThat(RoomGas.closedRoomM3(0.7452046, 10_000, 20, 101.325)).isCloseTo(40.73, within(0.01));
+  }
 }

@@ -60,12 +60,12 @@ final class LearntPage {
   /// @param rig that the day was planned for
   /// @param onto where it could be kept, by page
   String told(LookedBack back, Rig rig, ReadingUnits units, Map<String, String> onto) {
+    if (!back.otherwise().isEmpty()) {
+      return otherwise(back);
+    }
     StringBuilder html = new StringBuilder();
     html.append(came(back, new Shown(units)));
     html.append("<section><h2>What it says of the rig</h2>");
-    if (!back.otherwise().isEmpty()) {
-      return html.append(otherwise(back)).append("</section>").toString();
-    }
     List<LearntWords.Line> seen = LearntWords.seen(back.findings(), rig, units);
     if (seen.isEmpty()) {
       html.append("<p>Too little was read to say anything of the rig. Thermometers that send by")
@@ -114,14 +114,14 @@ final class LearntPage {
   private static String otherwise(LookedBack back) {
     StringBuilder html =
         new StringBuilder(
-            "<p>Something was probably not as it was told, so nothing is learnt from this day: the rig would take the fault for its own.</p><ul>");
+            "<section><h2>Not as it was told</h2><p>Something was probably not as it was told, so nothing is learnt from this day: the rig would take the fault for its own. What the day was is not told again either: it would be told as if all had been well.</p><ul>");
     for (LookedBack.Otherwise one : back.otherwise()) {
       html.append(
           "<li>On the way to \u201c%s\u201d: %s</li>"
               .formatted(Html.escaped(one.says()), Html.escaped(one.what().says())));
     }
     return html.append("</ul><p>If you know what it was, note it at the kettle with its time; then")
-        .append(" look back again.</p>")
+        .append(" look back again.</p></section>")
         .toString();
   }
 

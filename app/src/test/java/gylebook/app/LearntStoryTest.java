@@ -131,6 +131,8 @@ class LearntStoryTest extends Served {
 
       assertThat(page.locator("main")).containsText("nothing is learnt from this day");
       assertThat(page.locator("main")).containsText("The heater stays off");
+      // Numbers that were reckoned as if all had been well would be believed.
+      assertThat(page.locator("table")).hasCount(0);
       assertThat(page.locator("button[data-onto]")).hasCount(0);
     }
   }

@@ -44,27 +44,63 @@ final class FileText {
 
   private FileText() {}
 
+  /// The letters of a recipe file. What is guessed is told in the ledger.
   static String of(byte[] file, Ledger ledger) {
-    for (Mark mark : MARKS) {
-      if (mark.begins(file)) {
-        byte[] rest = Arrays.copyOfRange(file, mark.bytes().size(), file.length);
-        return decoded(rest, mark.charset())
-            .orElseThrow(() -> wrong(mark.charset().name(), "its first bytes say so"));
-      }
+    Optional<String> marked = marked(file);
+    if (marked.isPresent()) {
+      return marked.get();
     }
-    String head = new String(file, 0, Math.min(file.length, HEADER_MOST), CURLY);
-    Matcher header = HEADER.matcher(head);
+    Matcher header = HEADER.matcher(head(file));
     if (header.find()) {
       return withHeader(file, header.group(1), ledger);
     }
-    Optional<String> text = decoded(file, StandardCharsets.UTF_8);
-    if (text.isPresent()) {
-      return text.get();
+    return isXml(file) && decoded(file, StandardCharsets.UTF_8).isEmpty()
+        ? curly(file, "No header names its letters", ledger)
+        : utf(file);
+  }
+
+  /// The letters of a JSON file: by its mark, or UTF-8. Nothing is guessed, so there is nothing to
+  /// tell; XML has letters by a header or by a guess, and is refused as such.
+  static String json(byte[] file, String what) {
+    String text = marked(file).orElseGet(() -> isXml(file) ? "<" : utf(file));
+    if (text.stripLeading().startsWith("<")) {
+      throw new Refusal(
+          "The file is XML; a " + what + " file is JSON.",
+          "<",
+          "Maybe it is a recipe, or choose the " + what + " file again.");
     }
-    if (head.stripLeading().startsWith("<")) {
-      return curly(file, "No header names its letters", ledger);
+    return text;
+  }
+
+  private static String head(byte[] file) {
+    return new String(file, 0, Math.min(file.length, HEADER_MOST), CURLY);
+  }
+
+  private static boolean isXml(byte[] file) {
+    return head(file).stripLeading().startsWith("<");
+  }
+
+  private static Optional<String> marked(byte[] file) {
+    for (Mark mark : MARKS) {
+      if (mark.begins(file)) {
+        byte[] rest = Arrays.copyOfRange(file, mark.bytes().size(), file.length);
+        return Optional.of(
+            decoded(rest, mark.charset())
+                .orElseThrow(() -> wrong(mark.charset().name(), "its first bytes say so")));
+      }
     }
-    throw wrong("UTF-8", "a JSON file has to be");
+    return Optional.empty();
+  }
+
+  private static String utf(byte[] file) {
+    String text =
+        decoded(file, StandardCharsets.UTF_8)
+            .orElseThrow(() -> wrong("UTF-8", "a JSON file has to be"));
+    if (text.indexOf('\0') >= 0) {
+      // letters of two or four bytes; which of them, only a mark could say
+      throw wrong("UTF-8", "no mark at its beginning names others");
+    }
+    return text;
   }
 
   private static String withHeader(byte[] file, String name, Ledger ledger) {

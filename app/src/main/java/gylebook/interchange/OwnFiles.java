@@ -77,10 +77,10 @@ public final class OwnFiles {
   }
 
   /// The rig in a file of somebody's: what no rig has is refused, and so are letters that are none.
+  /// No part of it is guessed, so there is nothing to remark.
   public static Reading<Rig> readRigFile(byte[] file) {
     try {
-      String text = FileText.of(file, new Ledger());
-      return switch (readRig(text)) {
+      return switch (readRig(FileText.json(file, "rig"))) {
         case Reading.Understood<Rig>(Rig rig) -> sound(rig);
         case Reading.NotUnderstood<Rig> no -> no;
       };

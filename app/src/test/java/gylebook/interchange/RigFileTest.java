@@ -1,5 +1,6 @@
 package gylebook.interchange;
 
+import static java.nio.charset.Charset.forName;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,6 +15,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /// A rig file that somebody wrote or spoilt by hand.
 class RigFileTest {
@@ -83,6 +86,45 @@ class RigFileTest {
     assertThat(refused(OwnFiles.readRigFile(named.getBytes(StandardCharsets.ISO_8859_1))))
         .contains("not UTF-8");
     assertThat(rig("\ufeff" + named).name()).isEqualTo("Kättle");
+  }
+
+  /// A recipe's letters are sometimes guessed, and it is told. A rig's never are: what is no UTF-8
+  /// and has no mark is refused, however sensible a guess would be.
+  @ParameterizedTest
+  @ValueSource(strings = {"windows-1252", "ISO-8859-1", "UTF-16LE", "UTF-16BE", "UTF-32LE"})
+  void theLettersOfARigAreNeverGuessed(String charset) {
+    byte[] named = FILE.replace("the household's kettle", "Kättle").getBytes(forName(charset));
+    assertThat(refused(OwnFiles.readRigFile(named)))
+        .startsWith("The letters of the file are not UTF-8")
+        .endsWith("Maybe save the file again as UTF-8, or it is another kind of file.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE", "UTF-32LE", "UTF-32BE"})
+  void aMarkIsNoGuess(String charset) {
+    String named = "\ufeff" + FILE.replace("the household's kettle", "Kättle");
+    Reading<Rig> read = OwnFiles.readRigFile(named.getBytes(forName(charset)));
+    assertThat(read)
+        .isInstanceOfSatisfying(
+            Reading.Understood.class,
+            rig -> assertThat(((Rig) rig.thing()).name()).isEqualTo("Kättle"));
+  }
+
+  /// Their letters would have been guessed, or read by a header, before the file was refused.
+  @Test
+  void xmlIsCalledByItsName() {
+    String said = "The file is XML; a rig file is JSON. Maybe it is a recipe,";
+    for (String text :
+        List.of(
+            "<RECIPES>Kättle</RECIPES>",
+            " <?xml version=\"1.0\" encoding=\"UTF-16\"?>\n{\"name\" : \"Kättle\"}",
+            "<?xml version='1.0' encoding='x-nobody-knows'?><RECIPES/>")) {
+      assertThat(refused(read(text))).startsWith(said);
+      assertThat(refused(OwnFiles.readRigFile(text.getBytes(StandardCharsets.ISO_8859_1))))
+          .startsWith(said);
+      assertThat(refused(OwnFiles.readRigFile(("\ufeff" + text).getBytes(forName("UTF-16LE")))))
+          .startsWith(said);
+    }
   }
 
   @Test

@@ -1,7 +1,6 @@
 package gylebook.plan;
 
 import gylebook.units.AnyUnit;
-import java.util.List;
 
 /// A piece of a sentence: words, and at most one figure that the edge shows in the brewer's unit.
 ///
@@ -24,17 +23,5 @@ public record Note(String words, String key, Band band) {
   /// Whether there is a figure.
   public boolean hasFigure() {
     return !key.isEmpty();
-  }
-
-  /// The words alone, figures as plain numbers; for logs and tests.
-  public static String plain(List<Note> notes) {
-    StringBuilder text = new StringBuilder();
-    for (Note note : notes) {
-      text.append(note.words());
-      if (note.hasFigure()) {
-        text.append(note.band().middle());
-      }
-    }
-    return text.toString();
   }
 }

@@ -110,11 +110,11 @@ class ColourNoteTest {
   @Test
   void whatCannotBeLighterSaysSo() {
     Guard guard = note(plan(coloured(Demo.copperBitter(), 3))).orElseThrow();
-    assertThat(Note.plain(guard.what())).contains("even without the dark crystal malt");
+    assertThat(NoteText.plain(guard.what())).contains("even without the dark crystal malt");
     Recipe one =
         Demo.copperBitter()
             .with(List.of(Demo.copperBitter().grist().getFirst()), Demo.copperBitter().hops());
-    assertThat(Note.plain(note(plan(coloured(one, 40))).orElseThrow().what()))
+    assertThat(NoteText.plain(note(plan(coloured(one, 40))).orElseThrow().what()))
         .contains("no second malt");
   }
 }

@@ -57,7 +57,7 @@ class LiquorForecastTest {
             .filter(found -> found.key().equals("saltUnknown"))
             .findFirst()
             .orElseThrow();
-    assertThat(Note.plain(guard.what())).contains("a spoonful");
+    assertThat(NoteText.plain(guard.what())).contains("a spoonful");
     assertThat(forecast.figure("mashSodiumMgPerL").orElseThrow().band().middle())
         .isEqualTo(
             forecast(Demo.copperBitter()).figure("mashSodiumMgPerL").orElseThrow().band().middle());

@@ -82,13 +82,13 @@ class PlannableTest {
   void extractAloneIsRefusedInASentence() {
     Planned.Impossible no = impossible(grist(goods(Goods.Kind.DRY_EXTRACT, 3, Goods.Use.BOIL)));
     assertThat(no.limit()).isEqualTo("noGrist");
-    assertThat(Note.plain(no.says())).contains("Nothing in the recipe is mashed");
+    assertThat(NoteText.plain(no.says())).contains("Nothing in the recipe is mashed");
   }
 
   @Test
   void maltWithoutAMassIsRefusedInASentence() {
     Planned.Impossible no = impossible(grist(goods(Goods.Kind.BASE_MALT, 0, Goods.Use.MASH)));
-    assertThat(Note.plain(no.says())).contains("has no mass");
+    assertThat(NoteText.plain(no.says())).contains("has no mass");
   }
 
   @Test
@@ -100,7 +100,7 @@ class PlannableTest {
         new Goods(malt.name(), malt.lot(), malt.kind(), malt.massKg(), nothing, malt.use());
     Planned.Impossible no = impossible(grist(chaff));
     assertThat(no.limit()).isEqualTo("noExtract");
-    assertThat(Note.plain(no.says())).contains("gives no extract");
+    assertThat(NoteText.plain(no.says())).contains("gives no extract");
     assertThat(planned(grist(chaff, malt))).isInstanceOf(Planned.Feasible.class);
   }
 
@@ -146,7 +146,7 @@ class PlannableTest {
   void aRestColderThanTheLiquorNamesTheLiquorAndNotTheKettle() {
     Planned.Impossible no = impossible(rests(5));
     assertThat(no.limit()).isEqualTo("liquorTooWarm");
-    assertThat(Note.plain(no.says())).contains("5.0", "13.0");
+    assertThat(NoteText.plain(no.says())).contains("5.0", "13.0");
   }
 
   @Test

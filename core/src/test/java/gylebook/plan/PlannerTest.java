@@ -287,7 +287,7 @@ class PlannerTest {
     Planned planned = plan(recipe, rig(36, 3300, 3600));
     Planned.Impossible impossible = (Planned.Impossible) planned;
     assertThat(impossible.limit()).isEqualTo("boilsTooCool");
-    assertThat(Note.plain(impossible.says())).endsWith(".");
+    assertThat(NoteText.plain(impossible.says())).endsWith(".");
   }
 
   @Test

@@ -79,14 +79,14 @@ class LiquorSolverTest {
     LiquorLevels wanted = new LiquorLevels(50, 5, 5, 50, 50, Double.NaN, Double.NaN);
     LiquorSolver.Treatment found =
         LiquorSolver.solved(from(new Liquor.Ions(0, 0, 80, 0, 0, 0)), SET, wanted, HOUSE);
-    assertThat(found.missed().stream().map(Note::plain))
+    assertThat(found.missed().stream().map(NoteText::plain))
         .anyMatch(words -> words.startsWith("Sodium comes to 80") && words.contains("thinning"));
   }
 
   private static List<String> missed(LiquorLevels wanted, List<LiquorSolver.Stock> house) {
     Recipe soft = from(new Liquor.Ions(12, 2, 8, 10, 9, 120));
     return LiquorSolver.solved(soft, SET, wanted, house).missed().stream()
-        .map(Note::plain)
+        .map(NoteText::plain)
         .toList();
   }
 
@@ -142,7 +142,7 @@ class LiquorSolverTest {
         LiquorSolver.solved(tap, SET, wanted, List.of(GYPSUM, CHLORIDE, EPSOM, SALT, SODA));
     assertThat(without.mash().magnesiumMgPerL()).isLessThan(35);
     assertThat(without.mash().sulphateMgPerL()).isLessThan(405);
-    assertThat(without.missed().stream().map(Note::plain))
+    assertThat(without.missed().stream().map(NoteText::plain))
         .anyMatch(words -> words.endsWith("there is no acid in the house."));
   }
 

@@ -6,6 +6,7 @@ import gylebook.science.Air;
 import gylebook.science.Alcohol;
 import gylebook.science.AlcoholShortcut;
 import gylebook.science.AlphaSolubility;
+import gylebook.science.Apatite;
 import gylebook.science.Atmosphere;
 import gylebook.science.AtomicWeights;
 import gylebook.science.Attenuation;
@@ -142,6 +143,7 @@ final class Phenomena {
     Alcohol.class,
     AlcoholShortcut.class,
     AlphaSolubility.class,
+    Apatite.class,
     Atmosphere.class,
     AtomicWeights.class,
     Attenuation.class,

@@ -45,6 +45,7 @@ final class Phrases {
       first wort hop, first wort hops, first wort hopping: first-wort-hop-iso-alpha
       alpha solubility, solubility of alpha, large addition, hopping rate: iso-alpha-of-large-addition
       gypsum solubility, gypsum dissolve, gypsum dissolves: salted-water
+      hydroxyapatite, calcium phosphate, phosphate precipitation: apatite-index
       humulinone: dry-hop-bitterness
       smm, smm half life, half life of smm: precursor-half-life precursor-half-life-from-boil
       mcu, malt colour units: beer-colour malt-colour-units

@@ -44,6 +44,9 @@ record Equilibrium(double a1, double a2, double a3, double a4, double a5, double
 
   static final Equilibrium LACTIC = at25(3.8629, 0);
 
+  /// `Ca5(PO4)3OH + 4 H = 5 Ca + 3 HPO4 + H2O`.
+  static final Equilibrium HYDROXYAPATITE = at25(-3.421, -36.155);
+
   /// A constant known at 25 C with its heat of reaction in kcal/mol.
   static Equilibrium at25(double log, double kcal) {
     double slope = kcal * KCAL / PER_DECADE;

@@ -32,6 +32,7 @@ final class Speciation {
       double alkalinity,
       double calciteIndex,
       double gypsumIndex,
+      double apatiteIndex,
       Map<Species, Double> molalities,
       Map<Species, Double> gammas) {
     double of(Species species) {
@@ -226,6 +227,7 @@ final class Speciation {
         alkalinity,
         index(calcium * carbonate, Equilibrium.CALCITE),
         index(calcium * sulfate, Equilibrium.GYPSUM),
+        apatiteIndex(ph, calcium, gammas, molalities),
         amounts,
         coefficients);
   }
@@ -234,5 +236,15 @@ final class Speciation {
   private double index(double product, Equilibrium mineral) {
     // Water without any calcium has an index too: far below what could fall out.
     return Math.log10(Math.max(LEAST_PRODUCT, product)) - mineral.log(waterC);
+  }
+
+  /// The same for hydroxyapatite, whose product holds five calcium, three HPO4 and four acid.
+  private double apatiteIndex(double ph, double calcium, double[] gammas, double[] molalities) {
+    int at = Species.HPO4.ordinal();
+    double phosphate = Math.max(LEAST_PRODUCT, molalities[at] * gammas[at]);
+    return 5 * Math.log10(Math.max(LEAST_PRODUCT, calcium))
+        + 3 * Math.log10(phosphate)
+        + 4 * ph
+        - Equilibrium.HYDROXYAPATITE.log(waterC);
   }
 }

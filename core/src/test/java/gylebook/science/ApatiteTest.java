@@ -21,9 +21,10 @@ class ApatiteTest {
   }
 
   /// By hand from the definition, in thin water: 1e-5 mol/kg each of calcium and phosphate at pH
-  /// 7.207, the second pK, where half the phosphate is HPO4: 5 (-5) + 3 (-5.301) + 4 x 7.207 + 3.421
-  /// = -8.654. The ions there are 3.5e-5 strong, which by the limiting law (0.509 at 25 C) takes 8 x
-  /// 4 x 0.509 sqrt(3.5e-5) = 0.096 and gives back 0.014 by more of the phosphate as HPO4.
+  /// 7.207, the second pK, where half the phosphate is HPO4: 5 (-5) + 3 (-5.301) + 4 x 7.207 +
+  /// 3.421 = -8.654. The ions there are 3.5e-5 strong, which by the limiting law (0.509 at 25 C)
+  /// takes 8 x 4 x 0.509 sqrt(3.5e-5) = 0.096 and gives back 0.014 by more of the phosphate as
+  /// HPO4.
   @Test
   void inThinWaterTheIndexIsTheSumOfItsLogarithms() {
     double byHand = 5 * -5 + 3 * (-5 + Math.log10(0.5)) + 4 * 7.207 + 3.421;
@@ -73,8 +74,8 @@ class ApatiteTest {
         });
   }
 
-  /// More phosphate than calcium binds the calcium in pairs, and strengthens the water: past some 10
-  /// mmol/kg the index rises no more. Without the pairs it would rise on and on.
+  /// More phosphate than calcium binds the calcium in pairs, and strengthens the water: past some
+  /// 10 mmol/kg the index rises no more. Without the pairs it would rise on and on.
   @Test
   void muchPhosphateBindsTheCalciumItWouldBringDown() {
     double some = Apatite.index(65, 60, 10, 5.8).indexNumber();

@@ -12,7 +12,8 @@ import java.util.Map;
 /// mash has. So nothing here says how much falls; {@link ResidualAlkalinity} does that by an old
 /// rule.
 public final class Apatite {
-  private static final double MG_PER_MOL_CALCIUM = 40_078;
+  private static final double CALCIUM_G_PER_MOL = 40.078;
+  private static final double G_PER_MG = 1e-3;
   private static final double MOL_PER_MMOL = 1e-3;
 
   /// Rounds to find the sodium or chloride that balances the charges; three digits more a round.
@@ -55,7 +56,7 @@ public final class Apatite {
     Require.within("phosphate in mmol/kg", phosphateMmolPerKg, 1e-3, 100);
     Require.within("pH", liquorPh, 4, 9);
     Map<Master, Double> totals = new EnumMap<>(Master.class);
-    totals.put(Master.CALCIUM, calciumMgPerL / MG_PER_MOL_CALCIUM);
+    totals.put(Master.CALCIUM, calciumMgPerL * G_PER_MG / CALCIUM_G_PER_MOL);
     totals.put(Master.PHOSPHATE, phosphateMmolPerKg * MOL_PER_MMOL);
     Speciation.Solution solution = balanced(new Speciation(waterC), totals, liquorPh);
     double acid = solution.of(Species.H2PO4) + 2 * solution.of(Species.H3PO4);

@@ -21,8 +21,8 @@ final class NumberText {
           '⅞', 7.0 / 8);
   private static final String SIGN = "([+-]?) ?";
   private static final Pattern SLASH =
-      Pattern.compile(SIGN + "(?:(\\d{1,6}) )?(\\d{1,4})/(\\d{1,4})(?![\\d.,])");
-  private static final Pattern SMALL = Pattern.compile(SIGN + "(\\d{1,6})? ?([½¼¾⅓⅔⅛⅜⅝⅞])");
+      Pattern.compile(SIGN + "(?:(\\d{1,6})([ -]))?(\\d{1,4})/(\\d{1,4})(?![\\d.,])");
+  private static final Pattern SMALL = Pattern.compile(SIGN + "(?:(\\d{1,6})[ -]?)?([½¼¾⅓⅔⅛⅜⅝⅞])");
   private static final Pattern PLAIN =
       Pattern.compile(
           SIGN
@@ -34,13 +34,18 @@ final class NumberText {
   private NumberText() {}
 
   /// A number: its value, where it ends, its digits behind the point, and what else it may mean.
-  record Found(double value, int end, int decimals, String text, boolean thousandsToo) {}
+  record Found(double value, int end, int decimals, String text, boolean thousandsToo) {
+    /// Whether it is written as a fraction: `3/4`, `½`.
+    boolean fraction() {
+      return text.chars().anyMatch(c -> c == '/' || FRACTIONS.containsKey((char) c));
+    }
+  }
 
   /// The number that begins at a place.
   static Optional<Found> at(String text, int start) {
     Matcher slash = SLASH.matcher(text).region(start, text.length());
-    if (slash.lookingAt()) {
-      return fraction(slash, number(slash.group(3)) / number(slash.group(4)));
+    if (slash.lookingAt() && mixed(slash)) {
+      return fraction(slash, number(slash.group(4)) / number(slash.group(5)));
     }
     Matcher small = SMALL.matcher(text).region(start, text.length());
     if (small.lookingAt()) {
@@ -49,6 +54,11 @@ final class NumberText {
     }
     Matcher plain = PLAIN.matcher(text).region(start, text.length());
     return plain.lookingAt() ? plain(plain) : Optional.empty();
+  }
+
+  /// `1-1/2` is one and a half; `4-6/2` is nothing that anybody measures out.
+  private static boolean mixed(Matcher slash) {
+    return !"-".equals(slash.group(3)) || number(slash.group(4)) < number(slash.group(5));
   }
 
   private static Optional<Found> fraction(Matcher found, double part) {

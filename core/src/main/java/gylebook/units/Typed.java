@@ -2,9 +2,10 @@ package gylebook.units;
 
 /// What somebody typed, understood or not. The one reader of amounts for page, terminal and files.
 ///
-/// Understood: `1.052`, `1052`, `12.9 P`, `66c`, `151 °F`, `19 L`, `5 gal` (US), `5 imp gal`, `10
-/// lb 4 oz`, `1h30`, `½ tsp`, `1 1/2 lb`, `12,9 °P`, `1.5e-10`. A bare number takes the unit that
-/// is usual for the reader. What could mean two things is asked back, never guessed.
+/// Understood: `1.052`, `1052`, `12.9 P`, `66c`, `151 °F`, `68 degrees C`, `19 L`, `5 gal` (US), `5
+/// imp gal`, `5impgal`, `10 lb 4 oz`, `1h30`, `½ tsp`, `1 1/2 lb`, `1-1/2 lb`, `12,9 °P`,
+/// `1.5e-10`. A bare number takes the unit that is usual for the reader. What could mean two things
+/// is asked back, never guessed.
 public sealed interface Typed {
   /// Understood.
   @AnyUnit("the amount says its own unit")

@@ -3,11 +3,18 @@ package gylebook.units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /// Reads one typed amount: numbers and units in turn, then asks whether the whole makes sense.
 @AnyUnit("reads amounts of any unit")
 final class TypedText {
   private static final int LENGTH_MOST = 80;
+  private static final Pattern JOINING = Pattern.compile("(?<=[a-z]) (?:and|&) (?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])");
+  private static final Pattern DEGREES = Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛⅜⅝⅞]) ?deg(?:s|rees?)?$");
+  private static final Pattern SECOND = Pattern.compile("(?:-|to|or|up to) ?[\\d.,½¼¾⅓⅔⅛⅜⅝⅞].*");
+  private static final Pattern CLOCK = Pattern.compile("(\\d{1,3}):([0-5]?\\d)\\b.*");
 
   private final String typed;
   private final String text;
@@ -16,9 +23,17 @@ final class TypedText {
 
   TypedText(String typed, Unit usual) {
     this.typed = typed.strip();
-    this.text = typed.length() > LENGTH_MOST ? "" : UnitText.normal(typed);
     this.usual = usual;
     this.quantity = usual.quantity();
+    this.text = typed.length() > LENGTH_MOST ? "" : plain(UnitText.normal(typed), quantity);
+  }
+
+  /// `1 lb and 4 oz` without the word between, `68 degrees` without the word behind.
+  private static String plain(String normal, Quantity quantity) {
+    String joined = JOINING.matcher(normal).replaceAll(" ");
+    boolean degrees =
+        quantity == Quantity.TEMPERATURE || quantity == Quantity.TEMPERATURE_DIFFERENCE;
+    return degrees ? DEGREES.matcher(joined).replaceFirst("") : joined;
   }
 
   /// One number with its unit, if it has one.
@@ -51,6 +66,17 @@ final class TypedText {
     if (parts.isEmpty()) {
       return unclear("'" + typed + "' does not begin with a number.", example());
     }
+    if (SECOND.matcher(rest).matches()) {
+      return twoAmounts();
+    }
+    Matcher clock = CLOCK.matcher(text);
+    if (quantity == Quantity.TIME && clock.matches()) {
+      String first = clock.group(1);
+      String second = clock.group(2);
+      return unclear(
+          "'" + typed + "' may be hours and minutes, or minutes and seconds.",
+          "Write '%s h %s min' or '%s min %s s'.".formatted(first, second, first, second));
+    }
     Optional<Unit> elsewhere = UnitText.anywhere(rest);
     if (elsewhere.isPresent()) {
       return unclear(
@@ -66,14 +92,46 @@ final class TypedText {
     return unclear("'" + rest + "' is no unit of " + quantity.words() + ".", example());
   }
 
+  private Typed twoAmounts() {
+    return unclear(
+        "'" + typed + "' is two amounts, or from one to the other; one amount is wanted.",
+        example());
+  }
+
+  /// In an imperial household a bare gallon is neither taken for the US one nor for its own.
+  private Optional<Typed> whoseGallon(Part part) {
+    return part.unit()
+        .filter(_ -> usual.symbol().startsWith("imp "))
+        .filter(found -> UnitText.imperialAlike(found).isPresent())
+        .map(UnitText.Found::spelling)
+        .map(
+            spelling ->
+                unclear(
+                    "'" + typed + "' may be US or imperial.",
+                    "Write 'US " + spelling + "' or 'imp " + spelling + "'."));
+  }
+
+  /// A share by a bare fraction, where shares are read in per cent, may be either.
+  private Optional<Typed> whichShare(Part part) {
+    double value = part.number().value();
+    boolean either =
+        quantity == Quantity.SHARE
+            && usual.symbol().equals("%")
+            && part.unit().isEmpty()
+            && part.number().fraction()
+            && value <= 1;
+    return either
+        ? Optional.of(
+            unclear(
+                "'" + typed + "' may be a share of the whole or of one per cent.",
+                "Write %s or '%s %%'.".formatted(usual.shown(value), typed)))
+        : Optional.empty();
+  }
+
   private Typed one(Part part) {
-    if (part.unit().isPresent()
-        && usual.symbol().startsWith("imp ")
-        && UnitText.sharedByGallons(part.unit().get())) {
-      String spelling = part.unit().get().spelling();
-      return unclear(
-          "'" + typed + "' may be US or imperial.",
-          "Write 'US " + spelling + "' or 'imp " + spelling + "'.");
+    Optional<Typed> either = whoseGallon(part).or(() -> whichShare(part));
+    if (either.isPresent()) {
+      return either.get();
     }
     if (quantity == Quantity.GRAVITY) {
       return gravity(part);
@@ -121,20 +179,25 @@ final class TypedText {
 
   /// `10 lb 4 oz`, `1h30`: each part smaller than one of the part before.
   private Typed joined(List<Part> parts) {
+    if (parts.stream().skip(1).anyMatch(part -> part.number().text().startsWith("-"))) {
+      return twoAmounts();
+    }
+    Optional<Typed> either = whoseGallon(parts.getFirst());
+    if (either.isPresent()) {
+      return either.get();
+    }
     double inside = 0;
     Unit before = null;
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
       boolean last = i == parts.size() - 1;
-      Optional<Unit> unit = part.unit().map(UnitText.Found::unit);
-      if (unit.isEmpty() && last && before != null) {
-        unit = below(before);
-      }
+      Optional<Unit> unit = unitOf(part, last, before);
       double value = part.number().value();
       if (unit.isEmpty() || !unit.get().joins()) {
         return unclear("'" + typed + "' has a number without a unit.", example());
       }
-      if (value < 0 || part.number().thousandsToo() || (!last && value != Math.rint(value))) {
+      boolean odd = part.number().thousandsToo() || part.number().text().startsWith(",");
+      if (value < 0 || odd || (!last && value != Math.rint(value))) {
         return unclear("'" + typed + "' is not clear.", "Write one number with one unit.");
       }
       double amount = unit.get().toInside(value);
@@ -148,6 +211,19 @@ final class TypedText {
     }
     Unit first = parts.getFirst().unit().map(UnitText.Found::unit).orElse(usual);
     return withinReason(inside, first);
+  }
+
+  /// The pints after an imperial gallon are imperial; minutes follow an hour unsaid.
+  private Optional<Unit> unitOf(Part part, boolean last, @Nullable Unit before) {
+    if (before == null) {
+      return part.unit().map(UnitText.Found::unit);
+    }
+    if (part.unit().isEmpty()) {
+      return last ? below(before) : Optional.empty();
+    }
+    boolean imperial = before.symbol().startsWith("imp ");
+    return part.unit()
+        .map(found -> imperial ? UnitText.imperialAlike(found).orElse(found.unit()) : found.unit());
   }
 
   private Optional<Unit> below(Unit before) {

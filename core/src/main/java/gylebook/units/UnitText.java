@@ -1,5 +1,6 @@
 package gylebook.units;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /// How people write units: every spelling that is understood, in small letters without degree
 /// signs.
@@ -14,56 +16,35 @@ final class UnitText {
   /// Other spellings of a symbol; a bare gallon is the US one.
   private static final Map<String, List<String>> SPELLINGS =
       Map.ofEntries(
-          Map.entry("kg", List.of("kgs", "kilo", "kilos", "kilogram", "kilograms")),
+          Map.entry(
+              "kg",
+              List.of(
+                  "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes")),
           Map.entry("g", List.of("gr", "gm", "gram", "grams", "gramme", "grammes")),
           Map.entry("lb", List.of("lbs", "pound", "pounds", "#")),
           Map.entry("oz", List.of("ozs", "ounce", "ounces")),
-          Map.entry("L", List.of("lt", "ltr", "litre", "litres", "liter", "liters")),
-          Map.entry("mL", List.of("millilitre", "millilitres", "milliliter", "milliliters", "cc")),
+          Map.entry(
+              "L",
+              List.of("lt", "lts", "ltr", "ltrs", "litre", "litres", "liter", "liters", "dm3")),
+          Map.entry(
+              "mL",
+              List.of(
+                  "mls", "millilitre", "millilitres", "milliliter", "milliliters", "cc", "cm3")),
           Map.entry("hL", List.of("hectolitre", "hectolitres")),
           Map.entry(
-              "US gal",
+              "L/min",
               List.of(
-                  "gal",
-                  "gals",
-                  "gallon",
-                  "gallons",
-                  "us gallon",
-                  "us gallons",
-                  "gal us",
-                  "gal (us)")),
-          Map.entry("US qt", List.of("qt", "qts", "quart", "quarts", "us quart", "us quarts")),
-          Map.entry("US pt", List.of("pt", "pts", "pint", "pints", "us pint", "us pints")),
-          Map.entry("US cup", List.of("cup", "cups", "us cups")),
-          Map.entry("US fl oz", List.of("fl oz", "floz", "fluid ounce", "fluid ounces")),
-          Map.entry("US tbsp", List.of("tbsp", "tablespoon", "tablespoons")),
-          Map.entry("US tsp", List.of("tsp", "teaspoon", "teaspoons")),
-          Map.entry("US bbl", List.of("bbl", "barrel", "barrels")),
-          Map.entry(
-              "imp gal",
-              List.of(
-                  "igal",
-                  "uk gal",
-                  "imp gallon",
-                  "imp gallons",
-                  "imperial gallon",
-                  "imperial gallons",
-                  "gal imp",
-                  "gal (imp)")),
-          Map.entry("imp qt", List.of("iqt", "uk qt", "imperial quart", "imperial quarts")),
-          Map.entry(
-              "imp pt", List.of("ipt", "uk pt", "uk pint", "imperial pint", "imperial pints")),
-          Map.entry(
-              "imp fl oz",
-              List.of("ifloz", "uk fl oz", "imperial fluid ounce", "imperial fluid ounces")),
-          Map.entry("imp bbl", List.of("ibbl", "uk bbl")),
-          Map.entry("L/min", List.of("lpm", "litres/minute", "l/m")),
-          Map.entry("L/s", List.of("l/sec", "litres/second")),
-          Map.entry("L/h", List.of("l/hr", "lph", "litres/hour")),
-          Map.entry("US gal/min", List.of("gpm", "gal/min", "us gpm")),
-          Map.entry("US gal/h", List.of("gph", "gal/h", "gal/hr", "us gph")),
-          Map.entry("°C", List.of("celsius", "centigrade", "deg c")),
-          Map.entry("°F", List.of("fahrenheit", "deg f")),
+                  "lpm",
+                  "l/m",
+                  "l/minute",
+                  "litres/min",
+                  "liters/min",
+                  "litres/minute",
+                  "liters/minute")),
+          Map.entry("L/s", List.of("l/sec", "l/second", "litres/second", "liters/second")),
+          Map.entry("L/h", List.of("l/hr", "l/hour", "lph", "litres/hour", "liters/hour")),
+          Map.entry("°C", List.of("celsius", "centigrade")),
+          Map.entry("°F", List.of("fahrenheit")),
           Map.entry("K", List.of("kelvin")),
           Map.entry("s", List.of("sec", "secs", "second", "seconds")),
           Map.entry("min", List.of("m", "mins", "minute", "minutes")),
@@ -73,17 +54,21 @@ final class UnitText {
           Map.entry("mo", List.of("month", "months", "mos")),
           Map.entry("yr", List.of("year", "years", "yrs")),
           Map.entry("°P", List.of("plato")),
-          Map.entry("SG", List.of("s.g", "og", "fg")),
+          Map.entry("SG", List.of("og", "fg", "specific gravity")),
           Map.entry("points", List.of("point", "pts", "pt", "gu")),
           Map.entry("°Bx", List.of("brix", "bx")),
           Map.entry("°L", List.of("lovibond", "lovi", "lov")),
           Map.entry("IBU", List.of("ibus", "bu", "ebu")),
           Map.entry("°Lintner", List.of("lintner")),
           Map.entry("°WK", List.of("windisch-kolbach")),
-          Map.entry("vol", List.of("vols", "volumes", "volumes co2", "vol co2")),
-          Map.entry("psi", List.of("lbf/in2", "psig")),
+          Map.entry(
+              "vol",
+              List.of("vols", "volumes", "volumes co2", "volumes of co2", "vol co2", "vols co2")),
+          Map.entry(
+              "psi", List.of("lbf/in2", "lb/in2", "lbs/in2", "lb/sq in", "lbs/sq in", "psig")),
           Map.entry("µg/L", List.of("ug/l", "mcg/l")),
-          Map.entry("mbar", List.of("millibar")),
+          Map.entry("bar", List.of("bars")),
+          Map.entry("mbar", List.of("mb", "millibar", "millibars")),
           Map.entry("mmHg", List.of("mm hg", "torr")),
           Map.entry("inHg", List.of("in hg", "inches hg", "inches of mercury")),
           Map.entry("W", List.of("watt", "watts")),
@@ -99,10 +84,37 @@ final class UnitText {
           Map.entry("%", List.of("percent", "per cent", "pct")),
           Map.entry("J/(kg K)", List.of("j/kg/k", "j/kgk")),
           Map.entry("mPa s", List.of("mpa-s", "mpas")),
-          Map.entry("US qt/lb", List.of("qt/lb")),
-          Map.entry("US gal/lb", List.of("gal/lb")),
+          Map.entry("US qt/lb", List.of("qt/lb", "qts/lb", "quarts/lb", "quarts/pound")),
+          Map.entry("US gal/lb", List.of("gal/lb", "gals/lb", "gallons/lb", "gallons/pound")),
           Map.entry("US gal/oz", List.of("gal/oz")),
           Map.entry("US fl oz/oz", List.of("floz/oz", "fl oz/oz")));
+
+  /// What the US and the imperial household call their measures alike.
+  private static final Map<String, List<String>> ALIKE =
+      Map.ofEntries(
+          Map.entry("gal", List.of("gals", "gallon", "gallons")),
+          Map.entry("qt", List.of("qts", "quart", "quarts")),
+          Map.entry("pt", List.of("pts", "pint", "pints")),
+          Map.entry("cup", List.of("cups")),
+          Map.entry("fl oz", List.of("fl ozs", "floz", "fluid ounce", "fluid ounces")),
+          Map.entry("tbsp", List.of("tbsps", "tbs", "tablespoon", "tablespoons")),
+          Map.entry("tsp", List.of("tsps", "teaspoon", "teaspoons")),
+          Map.entry("bbl", List.of("bbls", "barrel", "barrels")),
+          Map.entry(
+              "gal/min", List.of("gals/min", "gallons/min", "gallons/minute", "gal/minute", "gpm")),
+          Map.entry("gal/h", List.of("gals/h", "gallons/h", "gallons/hour", "gal/hr", "gph")));
+
+  private static final List<String> US = List.of("us ", "us");
+  private static final List<String> IMPERIAL =
+      List.of("imp ", "imp", "imperial ", "uk ", "uk", "i");
+  private static final List<String> US_BEHIND = List.of(" us", " (us)");
+  private static final List<String> IMPERIAL_BEHIND =
+      List.of(" imp", " (imp)", " imperial", " (imperial)", " uk", " (uk)");
+  private static final String NUMBER_ENDS = "(?<=[\\d½¼¾⅓⅔⅛⅜⅝⅞])";
+  private static final String NUMBER_BEGINS = "(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])";
+  private static final String DEGREES_OF =
+      "(?=(?:c|f|p|k|l|celsius|centigrade|fahrenheit|kelvin|plato|brix|bx|lovibond|lintner)"
+          + "(?![a-z]))";
 
   private static final Map<Quantity, Map<String, Unit>> WORDS = new EnumMap<>(Quantity.class);
 
@@ -141,12 +153,12 @@ final class UnitText {
     return Optional.ofNullable(of(quantity).get(spelling));
   }
 
-  /// Whether a spelling is one that the two gallons share.
-  static boolean sharedByGallons(Found found) {
+  /// The imperial unit that is spelled alike, where a spelling is one that the two gallons share.
+  static Optional<Unit> imperialAlike(Found found) {
     String symbol = found.unit().symbol();
-    return symbol.startsWith("US ")
-        && !found.spelling().contains("us")
-        && Unit.of(found.unit().quantity(), "imp " + symbol.substring(3)).isPresent();
+    return symbol.startsWith("US ") && !found.spelling().contains("us")
+        ? Unit.of(found.unit().quantity(), "imp " + symbol.substring(3))
+        : Optional.empty();
   }
 
   /// Small letters, plain spaces, no degree signs, one way to write minus, powers and slashes.
@@ -169,14 +181,25 @@ final class UnitText {
         .replaceAll(" +", " ")
         .replaceAll("(?<=[a-z]) per (?=[a-z])", "/")
         .replaceAll("(?<=[a-z]) ?/ ?(?=[a-z(])", "/")
-        .replaceAll("(?<=[a-z])\\.(?= |$)", "")
+        .replaceAll("(?<=[a-z])\\.(?=[a-z( ]|$)", "")
+        // 1 lb.4 oz and 1 lb, 4 oz: no number begins there
+        .replaceAll("(?<=[a-z])(?:\\.|, ?)" + NUMBER_BEGINS, " ")
+        .replaceAll(NUMBER_ENDS + " ?deg(?:s|rees?)? ?" + DEGREES_OF, " ")
+        // 68oC, 68 o C and a raised nought for the degree sign
+        .replaceAll(NUMBER_ENDS + "(?:o ?(?=[cfp](?![a-z]))| o ?(?=c(?![a-z])))", " ")
+        .replaceAll("⁰(?= ?[cfp](?![a-z])|$)", "")
         .strip();
   }
 
   private static String letter(int c) {
     return switch (c) {
-      case '−', '–', '‒', '﹣', '-' -> "-";
-      case '°', 'º', '˚' -> "";
+      case '−', '–', '‒', '﹣', '－', '‐', '‑', '-' -> "-";
+      case '°', 'º', '˚', '∘' -> "";
+      case '℃' -> "c";
+      case '℉' -> "f";
+      case 'ℓ' -> "l";
+      // seen by nobody, and copied along: soft hyphen, marks of width and of direction
+      case '\u00ad', '\u200b', '\u200e', '\u2060', '\ufeff' -> "";
       case '²' -> "2";
       case '³' -> "3";
       case 'µ', 'μ' -> "u";
@@ -209,6 +232,7 @@ final class UnitText {
     }
     for (Unit unit : quantity.units()) {
       SPELLINGS.getOrDefault(unit.symbol(), List.of()).forEach(s -> words.putIfAbsent(s, unit));
+      spelledAlike(unit.symbol()).forEach(s -> words.putIfAbsent(s, unit));
     }
     Map<String, Unit> longestFirst = new LinkedHashMap<>();
     words.entrySet().stream()
@@ -217,5 +241,28 @@ final class UnitText {
                 .thenComparing(Map.Entry::getKey))
         .forEach(e -> longestFirst.put(e.getKey(), e.getValue()));
     return longestFirst;
+  }
+
+  /// The spellings of a US or an imperial measure; a bare one is the US one.
+  private static List<String> spelledAlike(String symbol) {
+    boolean us = symbol.startsWith("US ");
+    String name = symbol.replaceFirst("^(US|imp) ", "");
+    List<String> alike = ALIKE.get(name);
+    if (alike == null || name.equals(symbol)) {
+      return List.of();
+    }
+    List<String> spellings = new ArrayList<>();
+    Stream.concat(Stream.of(name), alike.stream())
+        .forEach(
+            word -> {
+              if (us) {
+                spellings.add(word);
+              }
+              (us ? US : IMPERIAL).forEach(before -> spellings.add(before + word));
+              if (!word.contains("/")) {
+                (us ? US_BEHIND : IMPERIAL_BEHIND).forEach(end -> spellings.add(word + end));
+              }
+            });
+    return spellings;
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gylebook.testing.Cases;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +36,7 @@ class TypedTest {
         "MASS;450 g;0.45",
         "MASS;10 lb 4 oz;4.649321793",
         "MASS;10lb4oz;4.649321793",
-        "MASS;10 lbs, 4 oz;x",
+        "MASS;10 lbs, 4 oz;4.649321793",
         "MASS;1 1/2 lb;0.680388555",
         "MASS;1½ lb;0.680388555",
         "SMALL_MASS;½ oz;14.174761565625",
@@ -184,6 +185,149 @@ class TypedTest {
     assertThat(answer.what()).endsWith(".").hasSizeGreaterThan(15);
     assertThat(answer.value()).isEqualTo(text.strip());
     assertThat(answer.sentence()).startsWith(answer.what());
+  }
+
+  /// Factors by definition: a pound 0.45359237 kg, a US gallon 3.785411784 L, an imperial one
+  /// 4.54609 L, an inch 0.0254 m, a pound-force 4.4482216152605 N; worked by hand.
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
+        "MASS;1lb 4oz;0.5669904625",
+        "MASS;1lb.4oz;0.5669904625",
+        "MASS;1 lb,4 oz;0.5669904625",
+        "MASS;1 lb. 4 oz.;0.5669904625",
+        "MASS;1 lb and 4 oz;0.5669904625",
+        "MASS;1 lb & ½ oz;0.46776713234375",
+        "MASS;1-1/2 lb;0.680388555",
+        "MASS;1-½ lb;0.680388555",
+        "MASS;4.5 kilogrammes;4.5",
+        "MASS;5\u200b kg\ufeff;5",
+        "MASS;4,5\u00a0kg;4.5",
+        "VOLUME;5impgal;22.73045",
+        "VOLUME;5 impgal;22.73045",
+        "VOLUME;5 imp. gal.;22.73045",
+        "VOLUME;5 imp.gal;22.73045",
+        "VOLUME;5 imperial gal;22.73045",
+        "VOLUME;5 UK gallons;22.73045",
+        "VOLUME;5ukgal;22.73045",
+        "VOLUME;5 gal UK;22.73045",
+        "VOLUME;5 gallons (imp);22.73045",
+        "VOLUME;2 imp gal 4 pints;11.365225",
+        "VOLUME;2 imp pints;1.1365225",
+        "VOLUME;2 imperial quarts;2.273045",
+        "VOLUME;12 imp fluid ounces;0.34095675",
+        "VOLUME;5usgal;18.92705892",
+        "VOLUME;5 U.S. gallons;18.92705892",
+        "VOLUME;5 gallons US;18.92705892",
+        "VOLUME;5-1/2 gal;20.819764812",
+        "VOLUME;16 fl.oz;0.473176473",
+        "VOLUME;2 tbs;0.029573529563",
+        "VOLUME;23 ltrs;23",
+        "VOLUME;23ℓ;23",
+        "VOLUME;500 cm³;0.5",
+        "TEMPERATURE;68 ℃;68",
+        "TEMPERATURE;68 ℉;20",
+        "TEMPERATURE;68oC;68",
+        "TEMPERATURE;68 o C;68",
+        "TEMPERATURE;68oF;20",
+        "TEMPERATURE;68⁰C;68",
+        "TEMPERATURE;68∘C;68",
+        "TEMPERATURE;68 degC;68",
+        "TEMPERATURE;68 deg. F;20",
+        "TEMPERATURE;68 degrees;68",
+        "TEMPERATURE;68 degrees C;68",
+        "TEMPERATURE;68 degrees Fahrenheit;20",
+        "TEMPERATURE;‑2 °C;-2",
+        "GRAVITY;12.5 degrees Plato;12.5",
+        "GRAVITY;1.052 specific gravity;12.8616",
+        "TIME;1 h and 10 min;4200",
+        "TIME;1 hour, 10 minutes;4200",
+        "TIME;70min;4200",
+        "PRESSURE;12 p.s.i.;82.737",
+        "PRESSURE;12 lb/in²;82.737",
+        "PRESSURE;0.8 bars;80",
+        "PRESSURE;1013 mb;101.3",
+        "FLOW;2impgal/min;0.1515363333",
+        "FLOW;6 liters per minute;0.1",
+        "FLOW;6 l/minute;0.1",
+        "CARBONATION;2.4 vols CO2;2.4"
+      })
+  void readsHowBrewersSpell(Quantity quantity, String text, double inside) {
+    double leeway = Math.max(2e-5 * Math.abs(inside), quantity == Quantity.GRAVITY ? 0.002 : 0);
+    assertThat(read(text, ReadingUnits.METRIC.unit(quantity)).inside())
+        .as(text)
+        .isCloseTo(inside, within(leeway));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
+        "MASS;4-5 kg;two amounts",
+        "MASS;4 to 5 kg;two amounts",
+        "MASS;4 kg - 5 kg;two amounts",
+        "MASS;4-6/2 kg;two amounts",
+        "MASS;1 lb ,4 oz;Write one number with one unit.",
+        "TEMPERATURE;65–67 °C;two amounts",
+        "TIME;60-70 min;two amounts",
+        "TIME;60 up to 70 min;two amounts",
+        "TIME;1:10;'1 h 10 min' or '1 min 10 s'",
+        "TIME;1:10 h;'1 h 10 min'",
+        "MASS;1:10;no unit of mass",
+        "MASS;68 degrees;no unit of mass",
+        "SHARE;3/4;75.0 % or '3/4 %'",
+        "SHARE;½;50.0 % or '½ %'",
+        "VOLUME;5 oz;a unit of mass"
+      })
+  void whatIsAskedBackIsSaidWithWhatToTry(Quantity quantity, String text, String said) {
+    assertThat(unclear(text, ReadingUnits.METRIC.unit(quantity)).sentence()).contains(said);
+  }
+
+  /// A share by a fraction is a share where shares are not read in per cent, or where it says more.
+  @Test
+  void aFractionIsAShareWhereItCanBeNothingElse() {
+    assertThat(read("3/4", Quantity.SHARE.inside()).inside()).isEqualTo(0.75);
+    assertThat(read("1 1/2", Unit.known(Quantity.SHARE, "%")).inside()).isEqualTo(0.015);
+    assertThat(read("3/4 %", Unit.known(Quantity.SHARE, "%")).inside()).isEqualTo(0.0075);
+  }
+
+  /// What was advised was refused: 'imp pints', 'imp fl oz' in the plural, gallons of a flow.
+  @Test
+  void whatAnImperialHouseholdIsAdvisedToWriteCanBeWritten() {
+    Pattern quoted = Pattern.compile("'((?:US|imp) [^']+)'");
+    for (Quantity quantity : List.of(Quantity.VOLUME, Quantity.FLOW)) {
+      Unit usual = ReadingUnits.IMPERIAL.unit(quantity);
+      List<String> words =
+          quantity == Quantity.FLOW
+              ? List.of("gal/min", "gpm", "gallons per hour", "gph")
+              : List.of(
+                  "gal", "gallons", "pt", "pints", "qts", "fl. oz.", "fluid ounces", "barrel");
+      for (String word : words) {
+        List<String> advised =
+            quoted
+                .matcher(unclear("2 " + word, usual).maybe())
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertThat(advised).hasSize(2);
+        for (String advice : advised) {
+          Unit unit = read("2 " + advice, usual).unit();
+          assertThat(unit.symbol()).startsWith(advice.substring(0, advice.indexOf(' ')));
+        }
+      }
+    }
+  }
+
+  @Test
+  void twoGallonsAndAPintAreAskedBackInAnImperialHousehold() {
+    Unit gallon = ReadingUnits.IMPERIAL.unit(Quantity.VOLUME);
+    assertThat(unclear("2 gal 3 pt", gallon).maybe()).contains("'imp gal'");
+    // (2 + 3/8) * 4.54609 and (2 + 3/8) * 3.785411784
+    assertThat(read("2 imp gal 3 pt", gallon).inside()).isCloseTo(10.79696375, within(1e-9));
+    assertThat(read("2 US gal 3 pt", gallon).inside()).isCloseTo(8.990352987, within(1e-9));
   }
 
   @Test

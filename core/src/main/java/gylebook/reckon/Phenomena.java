@@ -70,6 +70,7 @@ import gylebook.science.HopUtilisation;
 import gylebook.science.HoseHeat;
 import gylebook.science.Humulinone;
 import gylebook.science.Hydrometer;
+import gylebook.science.IsoAlphaAcidity;
 import gylebook.science.KegPressure;
 import gylebook.science.KettleDip;
 import gylebook.science.LatentHeat;
@@ -207,6 +208,7 @@ final class Phenomena {
     HoseHeat.class,
     Humulinone.class,
     Hydrometer.class,
+    IsoAlphaAcidity.class,
     KegPressure.class,
     KettleDip.class,
     LatentHeat.class,

@@ -46,6 +46,7 @@ final class Phrases {
       alpha solubility, solubility of alpha, large addition, hopping rate: iso-alpha-of-large-addition
       gypsum solubility, gypsum dissolve, gypsum dissolves: salted-water
       hydroxyapatite, calcium phosphate, phosphate precipitation: apatite-index
+      iso alpha breakdown, sour wort, kettle sour: iso-alpha-lost-by-ph iso-alpha-lost
       humulinone: dry-hop-bitterness
       smm, smm half life, half life of smm: precursor-half-life precursor-half-life-from-boil
       mcu, malt colour units: beer-colour malt-colour-units

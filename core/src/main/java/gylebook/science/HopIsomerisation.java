@@ -87,7 +87,8 @@ public final class HopIsomerisation {
 
   /// Share of dosed iso-alpha acid that a boil destroys, `1 - exp(-k2 t)`.
   ///
-  /// Kappler et al. 2010 found over a fifth gone after 90 min.
+  /// Kappler et al. 2010 found over a fifth gone after 90 min. What the pH adds: {@link
+  /// IsoAlphaAcidity}.
   @Source(key = "malowicki2005", at = "abstract", trust = Trust.READ)
   @Reckoned(
       name = "iso-alpha-lost",

@@ -72,6 +72,8 @@ class EdgeCampaignTest {
           "mash-acid malt-ph",
           "mash-ph malt-ph",
           "mash-ph-gas-kept malt-ph",
+          // Of the wort, not of the temperature at which two laws meet.
+          "iso-alpha-lost-by-ph meet",
           // The first of two kinds of hops; both together are cautioned.
           "hop-absorption held");
 

@@ -76,6 +76,8 @@ class LawsOfScienceTest {
           "suction-head | - wort 20..98 | level=0.4 |",
           "suction-loss | + flow 0.02..0.3 | |",
           "vortex-cover | + flow 0.05..0.3 | |",
+          "iso-alpha-lost-by-ph | - wort-ph 4.5..5.2 | held=90 | most",
+          "iso-alpha-lost-by-ph | + held 0..120 | wort-ph=4.8 | least",
           "apatite-index | + calcium 5..300 | phosphate=5 | index",
           "apatite-index | + liquor 4.2..8 | calcium=60 phosphate=5 | index",
           "apatite-index | + water 5..95 | calcium=60 phosphate=5 | index",

@@ -23,7 +23,8 @@ public final class IsoAlphaAcidity {
 
   /// What is lost, between the two ends.
   ///
-  /// @param farRatio the rate of loss beside that at pH 5.2, at the far end; at the near end it is 1
+  /// @param farRatio the rate of loss beside that at pH 5.2, at the far end; at the near end it is
+  ///   1
   public record Lost(double leastFrac, double mostFrac, double farRatio) {}
 
   /// Share of dosed iso-alpha acid that hot wort of a pH destroys, between pH of no effect and an

@@ -80,6 +80,24 @@ public final class FermentationCurve {
     return Math.pow(1 + s * Math.exp(thermalNumber - midpointNumber), -1 / s);
   }
 
+  /// Share of the fermentable extract that is left so much thermal time after pitching, where
+  /// nothing is fermented yet.
+  ///
+  /// `w = (1 + s (exp(tau) - 1) exp(-tau_m))^(-1/s)`: what has fermented grows by the logistic law
+  /// from nothing, so w(0) = 1. {@link #leftFrac} begins up to 4 % of the fall below, which matters
+  /// to a reading of the first day: taken for slowness it spoils the forecast of the rest. After
+  /// the middle the two are one.
+  ///
+  /// - Valid: as above.
+  /// - Source: of this project, from the form of Speers 2003.
+  @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
+  static double fromPitchFrac(double thermalNumber, double midpointNumber, double skewNumber) {
+    double s = Require.within("skew", skewNumber, LEAST_SKEW_NUMBER, MOST_SKEW_NUMBER);
+    double tau = Require.notBelow0("thermal time", thermalNumber);
+    Require.within("midpoint", midpointNumber, 0, MOST_MIDPOINT_NUMBER);
+    return Math.pow(1 - s * Math.expm1(-tau) * Math.exp(tau - midpointNumber), -1 / s);
+  }
+
   /// Apparent extract after some hours at one temperature.
   ///
   /// `P = P_end + (P0 - P_end) w(B t)`

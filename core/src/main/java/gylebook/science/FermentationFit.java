@@ -49,32 +49,45 @@ public final class FermentationFit {
 
   private FermentationFit() {}
 
+  /// What curve is laid through the readings, and how far the beer may lie beside it.
+  ///
+  /// @param skewDoubtRatio standard deviation of the logarithm of the skew
+  /// @param modelDoubtPlato how far the beer lies beside the curve; 0 takes the curve for the beer
+  /// @param wanderInDayPlato how much further it wanders in a day
+  /// @param fromPitch the curve begins at the original extract ({@link
+  ///   FermentationCurve#fromPitchFrac}), not up to 4 % of the fall below it
+  public record Form(
+      double skewDoubtRatio, double modelDoubtPlato, double wanderInDayPlato, boolean fromPitch) {
+    /// Of a beer, whose curve is not the beer.
+    public static final Form BEER =
+        new Form(SKEW_DOUBT_RATIO, MODEL_DOUBT_PLATO, WANDER_IN_DAY_PLATO, true);
+
+    /// Refuses what no beer is.
+    public Form {
+      Require.within("doubt of the skew", skewDoubtRatio, 0.01, 2);
+      Require.within("error of the model in P", modelDoubtPlato, 0, 5);
+      Require.within("wander in a day in P", wanderInDayPlato, 0, 5);
+    }
+  }
+
   /// What is known of a fermentation before its readings.
   ///
   /// @param originalPlato original extract as gauged
   /// @param originalDoubtPlato its standard deviation; 0 takes it as known
   /// @param attenuationFrac where the apparent attenuation is expected to end
   /// @param attenuationDoubtFrac its standard deviation; 0.01 after a forced ferment
-  /// @param modelDoubtPlato how far the beer lies beside the curve; 0 takes the curve for the beer
-  /// @param wanderInDayPlato how much further it wanders in a day
-  /// @param skewDoubtRatio standard deviation of the logarithm of the skew
   public record Brew(
       double originalPlato,
       double originalDoubtPlato,
       double attenuationFrac,
       double attenuationDoubtFrac,
-      double modelDoubtPlato,
-      double wanderInDayPlato,
-      double skewDoubtRatio) {
+      Form form) {
     /// Refuses what no beer is.
     public Brew {
       Require.within("original extract in P", originalPlato, 1, 40);
       Require.within("doubt of the original extract in P", originalDoubtPlato, 0, 5);
       Require.within("expected attenuation", attenuationFrac, 0.3, 1.2);
       Require.within("doubt of the attenuation", attenuationDoubtFrac, 0.001, 0.3);
-      Require.within("error of the model in P", modelDoubtPlato, 0, 5);
-      Require.within("wander in a day in P", wanderInDayPlato, 0, 5);
-      Require.within("doubt of the skew", skewDoubtRatio, 0.01, 2);
     }
 
     /// A beer whose curve is not the beer.
@@ -84,13 +97,7 @@ public final class FermentationFit {
         double attenuationFrac,
         double attenuationDoubtFrac) {
       return new Brew(
-          originalPlato,
-          originalDoubtPlato,
-          attenuationFrac,
-          attenuationDoubtFrac,
-          MODEL_DOUBT_PLATO,
-          WANDER_IN_DAY_PLATO,
-          SKEW_DOUBT_RATIO);
+          originalPlato, originalDoubtPlato, attenuationFrac, attenuationDoubtFrac, Form.BEER);
     }
 
     /// The same, of a yeast of which nothing is known.
@@ -240,8 +247,9 @@ public final class FermentationFit {
       @Usually(ATTENUATION_FRAC) double attenuationFrac,
       @Usually(ATTENUATION_DOUBT_FRAC) double attenuationDoubtFrac,
       @Usually(0.4) double skewDoubtRatio) {
+    Form plain = new Form(skewDoubtRatio, 0, 0, false);
     return fitted(
-        new Brew(originalPlato, 0, attenuationFrac, attenuationDoubtFrac, 0, 0, skewDoubtRatio),
+        new Brew(originalPlato, 0, attenuationFrac, attenuationDoubtFrac, plain),
         FermentationReading.read(readings, clockRatio(fermentC), doubtPlato));
   }
 

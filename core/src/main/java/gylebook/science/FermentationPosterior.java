@@ -79,7 +79,7 @@ final class FermentationPosterior {
           brew.attenuationDoubtFrac(),
           FermentationFit.RATE_DOUBT_RATIO,
           FermentationFit.MIDPOINT_DOUBT_RATIO,
-          brew.skewDoubtRatio(),
+          brew.form().skewDoubtRatio(),
           1
         };
     this.noise = noise();
@@ -180,7 +180,7 @@ final class FermentationPosterior {
   private record Left(double leftFrac, RealVector slope) {}
 
   /// Numbers that no beer has are held at the edge, where they have no slope.
-  private static Left left(RealVector point, double clockHr) {
+  private Left left(RealVector point, double clockHr) {
     double[] held = new double[3];
     boolean[] free = new boolean[3];
     for (int i = 0; i < 3; i++) {
@@ -190,13 +190,19 @@ final class FermentationPosterior {
     double tau = Math.exp(held[0]) * clockHr;
     double middle = Math.exp(held[1]);
     double s = Math.exp(held[2]);
-    double w = FermentationCurve.leftFrac(tau, middle, s);
-    double grown = s * Math.exp(Math.min(600, tau - middle));
-    double byTau = -w / s * grown / (1 + grown);
+    boolean fromPitch = brew.form().fromPitch();
+    double w =
+        fromPitch
+            ? FermentationCurve.fromPitchFrac(tau, middle, s)
+            : FermentationCurve.leftFrac(tau, middle, s);
+    // ln(exp(tau) - 1) rises with tau by 1/(1 - exp(-tau)).
+    double begun = fromPitch ? Math.max(1e-300, -Math.expm1(-tau)) : 1;
+    double grown = s * begun * Math.exp(Math.min(600, tau - middle));
+    double byGrowth = -w / s * grown / (1 + grown);
     double bySkew = w / s * (Math.log1p(grown) - grown / (1 + grown));
     double[] slope = new double[NUMBERS];
-    slope[1] = free[0] ? byTau * tau : 0;
-    slope[2] = free[1] ? -byTau * middle : 0;
+    slope[1] = free[0] ? byGrowth * tau / begun : 0;
+    slope[2] = free[1] ? -byGrowth * middle : 0;
     slope[3] = free[2] ? bySkew : 0;
     return new Left(w, new ArrayRealVector(slope));
   }
@@ -236,8 +242,8 @@ final class FermentationPosterior {
 
   /// What the beer's distance from the curve has in common at two times.
   private double commonVariance(double oneHr, double otherHr) {
-    double model = Math.pow(brew.modelDoubtPlato(), 2);
-    double wander = Math.pow(brew.wanderInDayPlato(), 2);
+    double model = Math.pow(brew.form().modelDoubtPlato(), 2);
+    double wander = Math.pow(brew.form().wanderInDayPlato(), 2);
     return model * Math.exp(-Math.abs(oneHr - otherHr) / FermentationFit.FADES_HR)
         + wander * Math.min(oneHr, otherHr) / HR_PER_DAY;
   }

@@ -8,16 +8,20 @@ import gylebook.science.InventedFerments.Kind;
 import gylebook.science.InventedFerments.Score;
 import gylebook.science.InventedFerments.Told;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 
 /// What the fit of a fermentation is worth on ferments whose truth is known (seeds 1 up to the
 /// number of brews). The bar, for beers that others measured: with a third of the readings the rest
-/// within 1.0 P, with half within 0.6 P, the final extract within 0.3 P, root mean square. As to
-/// the final extract we read: with all readings.
+/// within 1.0 P, with half within 0.6 P, the final extract within 0.3 P, root mean square; and no
+/// reading makes the forecast worse on average. As to the final extract we read: with all readings.
 class FermentationTwinTest {
   private static final int BREWS = 120;
   private static final int THIRD = 3;
@@ -25,6 +29,7 @@ class FermentationTwinTest {
   private static final Told RIGHT = new Told(0, 0);
   private static final List<Told> WRONG =
       List.of(new Told(1, 0), new Told(-1, 0), new Told(0, 0.5), new Told(0, -0.5));
+  private static final Map<Asked, List<Score>> KNOWN = new ConcurrentHashMap<>();
 
   // Other models take long to be carried out; told wrong they are tried with `-Plong`.
   private static final List<Told> TOLD =
@@ -32,13 +37,19 @@ class FermentationTwinTest {
           ? List.of(RIGHT, WRONG.get(0), WRONG.get(1), WRONG.get(2))
           : List.of(RIGHT);
 
+  private record Asked(Kind kind, Told told) {}
+
   private static List<Score> scores(Kind kind, Told told) {
-    List<Score> scores = InventedFerments.scores(kind, told, BREWS);
-    System.out.println(kind + " " + told + ", seeds 1 to " + BREWS);
-    for (int count = 0; count < scores.size(); count++) {
-      System.out.println("  " + count + " readings: " + scores.get(count));
-    }
-    return scores;
+    return KNOWN.computeIfAbsent(
+        new Asked(kind, told),
+        asked -> {
+          List<Score> scores = InventedFerments.scores(kind, told, BREWS);
+          System.out.println(asked + ", seeds 1 to " + BREWS);
+          for (int count = 0; count < scores.size(); count++) {
+            System.out.println("  " + count + " readings: " + scores.get(count));
+          }
+          return scores;
+        });
   }
 
   /// Where truth and belief are of one kind, ranges must hold as often as they say and no reading
@@ -46,22 +57,89 @@ class FermentationTwinTest {
   /// together.
   @Test
   void onItsOwnFermentsTheBarIsMetAndRangesHold() {
-    List<Score> scores = scores(Kind.PRIORS, RIGHT);
-    bar(scores, 0.31);
-    for (int count = 1; count <= InventedFerments.READ; count++) {
-      assertThat(scores.get(count).endPlato()).isLessThan(1.02 * scores.get(count - 1).endPlato());
-      assertThat(scores.get(count).endHeldFrac()).isBetween(0.73, 0.90);
-    }
-    for (int count = 1; count <= 6; count++) {
-      assertThat(scores.get(count).latePlato()).isLessThan(scores.get(count - 1).latePlato());
-      assertThat(scores.get(count).lateHeldFrac()).isBetween(0.74, 0.90);
+    for (Kind kind : List.of(Kind.PRIORS, Kind.COLD_PITCH)) {
+      List<Score> scores = scores(kind, RIGHT);
+      bar(scores, 0.30);
+      for (int count = 1; count <= InventedFerments.READ; count++) {
+        assertThat(scores.get(count).endPlato())
+            .isLessThan(1.02 * scores.get(count - 1).endPlato());
+        assertThat(scores.get(count).endHeldFrac()).isBetween(0.73, 0.90);
+      }
+      for (int count = 1; count <= 6; count++) {
+        assertThat(scores.get(count).latePlato()).isLessThan(scores.get(count - 1).latePlato());
+        assertThat(scores.get(count).lateHeldFrac()).isBetween(0.74, 0.90);
+      }
     }
   }
 
   private static void bar(List<Score> scores, double endPlato) {
+    bar(scores, 0.6, endPlato);
+  }
+
+  private static void bar(List<Score> scores, double halfPlato, double endPlato) {
     assertThat(scores.get(THIRD).restPlato()).isLessThan(1.0);
-    assertThat(scores.get(HALF).restPlato()).isLessThan(0.65);
+    assertThat(scores.get(HALF).restPlato()).isLessThan(halfPlato);
     assertThat(scores.get(InventedFerments.READ).endPlato()).isLessThan(endPlato);
+  }
+
+  /// Over all kinds together, two of which are run by models of another form: the last third, which
+  /// is the same moments for any number of readings, is met the better with each reading, and the
+  /// final extract no worse.
+  @Test
+  void noReadingMakesTheForecastWorseOnAverage() {
+    for (int count = 1; count <= InventedFerments.READ; count++) {
+      if (count <= 6) {
+        assertThat(overAll(Score::latePlato, count))
+            .as("last third with " + count)
+            .isLessThan(overAll(Score::latePlato, count - 1));
+      }
+      assertThat(overAll(Score::endPlato, count))
+          .as("end with " + count)
+          .isLessThan(1.02 * overAll(Score::endPlato, count - 1));
+    }
+    assertThat(overAll(Score::restPlato, THIRD)).isLessThan(1.0);
+    assertThat(overAll(Score::restPlato, HALF)).isLessThan(0.6);
+    assertThat(overAll(Score::endPlato, InventedFerments.READ)).isLessThan(0.3);
+  }
+
+  private static double overAll(ToDoubleFunction<Score> asked, int count) {
+    return Math.sqrt(
+        Arrays.stream(Kind.values())
+            .mapToDouble(kind -> asked.applyAsDouble(scores(kind, RIGHT).get(count)))
+            .map(each -> each * each)
+            .average()
+            .orElseThrow());
+  }
+
+  /// A beer that is read until it stands: the last reading comes half as late again as the moment
+  /// at which 2 % are left.
+  @Test
+  void onceItStandsTheEndIsToldWithinTheBarOnEveryKind() {
+    for (Kind kind : Kind.values()) {
+      double squares = 0;
+      for (int seed = 1; seed <= BREWS; seed++) {
+        Ferment ferment = InventedFerments.ferment(kind, RIGHT, 1.5, seed);
+        squares += Math.pow(end(ferment, ferment.readings()) - ferment.endPlato(), 2) / BREWS;
+      }
+      assertThat(Math.sqrt(squares)).as(kind.name()).isLessThan(0.25);
+    }
+  }
+
+  /// A reading of the hour of pitching says nothing of the rest: nothing has fermented yet. A curve
+  /// that begins 4 % of the fall below takes it for slowness.
+  @Test
+  void aReadingAtPitchingSaysNothingOfTheRest() {
+    FermentationFit.Brew brew = FermentationFit.Brew.of(12, 0);
+    double none = FermentationFit.ahead(brew, List.of(), 40).extractPlato();
+    List<FermentationReading> atOnce = List.of(new FermentationReading(0, 12));
+    assertThat(FermentationFit.ahead(brew, atOnce, 40).extractPlato())
+        .isCloseTo(none, within(1e-6));
+    var plain =
+        new FermentationFit.Brew(
+            12, 0, 0.77, 0.04, new FermentationFit.Form(0.8, 0.25, 0.05, false));
+    double plainNone = FermentationFit.ahead(plain, List.of(), 40).extractPlato();
+    assertThat(FermentationFit.ahead(plain, atOnce, 40).extractPlato())
+        .isGreaterThan(plainNone + 0.3);
   }
 
   /// A temperature that is 1 K wrong, or a start half a degree wrong that is held for sure within
@@ -70,7 +148,7 @@ class FermentationTwinTest {
   void aWrongTemperatureOrStartCostsLittle() {
     for (Told told : WRONG) {
       List<Score> scores = scores(Kind.PRIORS, told);
-      bar(scores, 0.32);
+      bar(scores, 0.30);
       for (int count = 1; count <= InventedFerments.READ; count++) {
         assertThat(scores.get(count).endPlato())
             .isLessThan(1.03 * scores.get(count - 1).endPlato());
@@ -82,17 +160,21 @@ class FermentationTwinTest {
     }
   }
 
-  /// Another model's ferments, right and wrong told. What does not hold is in the bounds: with the
-  /// first readings alone its lag is taken for slowness (worse than none until the second), and its
-  /// abrupt end leaves late ranges too narrow.
+  /// Another model's ferments, right and wrong told. What does not hold is in the bounds: one
+  /// reading alone, in its lag, costs a tenth; its abrupt end leaves late ranges too narrow; read
+  /// only just past it the end is not told within 0.3 P; and a start told half a degree wrong costs
+  /// the bar at half.
   @Test
-  void onALagAndAnAbruptEndTheBarIsMetFromTheThirdReadingOn() {
+  void onALagAndAnAbruptEndTheRestMeetsTheBar() {
     for (Told told : TOLD) {
       List<Score> scores = scores(Kind.LATENT_YEAST, told);
-      bar(scores, 0.36);
-      for (int count = THIRD; count <= 6; count++) {
-        assertThat(scores.get(count).latePlato()).isLessThan(scores.get(0).latePlato());
-        assertThat(scores.get(count).lateHeldFrac()).isGreaterThan(0.5);
+      bar(scores, told.strongerPlato() == 0 ? 0.6 : 0.75, 0.36);
+      double none = scores.get(0).latePlato();
+      assertThat(scores.get(1).latePlato()).isLessThan((told.equals(RIGHT) ? 1.12 : 1.2) * none);
+      for (int count = 2; count <= 6; count++) {
+        assertThat(scores.get(count).latePlato()).isLessThan(none);
+        assertThat(scores.get(count).lateHeldFrac())
+            .isGreaterThan(told.strongerPlato() == 0 ? 0.6 : 0.45);
       }
       for (int count = 1; count <= InventedFerments.READ; count++) {
         assertThat(scores.get(count).endPlato()).isLessThan(1.03 * scores.get(0).endPlato());
@@ -102,18 +184,20 @@ class FermentationTwinTest {
   }
 
   /// No lag and a slow tail. Until the fourth reading the tail is not seen and the final extract is
-  /// told up to a seventh worse than without readings; what comes next is not.
+  /// told up to a tenth worse than without readings; what comes next is not.
   @Test
   void onASlowTailTheBarIsMet() {
     for (Told told : TOLD) {
       List<Score> scores = scores(Kind.THREE_SUGARS, told);
       bar(scores, 0.3);
+      double allowed = told.equals(RIGHT) ? 1.1 : 1.2;
       for (int count = 1; count <= InventedFerments.READ; count++) {
-        assertThat(scores.get(count).endPlato()).isLessThan(1.15 * scores.get(0).endPlato());
+        assertThat(scores.get(count).endPlato()).isLessThan(allowed * scores.get(0).endPlato());
         assertThat(scores.get(count).endHeldFrac()).isGreaterThan(0.65);
       }
       for (int count = 1; count <= 6; count++) {
-        assertThat(scores.get(count).latePlato()).isLessThan(1.13 * scores.get(0).latePlato());
+        assertThat(scores.get(count).latePlato())
+            .isLessThan((told.equals(RIGHT) ? 1.02 : 1.2) * scores.get(0).latePlato());
         assertThat(scores.get(count).lateHeldFrac()).isGreaterThan(0.75);
       }
     }
@@ -126,7 +210,8 @@ class FermentationTwinTest {
     int lateAlone = 0;
     for (int seed = 1; seed <= BREWS; seed++) {
       Ferment ferment = InventedFerments.ferment(Kind.PRIORS, RIGHT, seed);
-      FermentationFit.Brew alone = new FermentationFit.Brew(12, 0.15, 0.77, 0.04, 0, 0, 0.4);
+      var alone =
+          new FermentationFit.Brew(12, 0.15, 0.77, 0.04, new FermentationFit.Form(0.4, 0, 0, true));
       for (int i = 6; i < InventedFerments.READ; i++) {
         late += held(ferment, ferment.brew(), i) ? 1 : 0;
         lateAlone += held(ferment, alone, i) ? 1 : 0;

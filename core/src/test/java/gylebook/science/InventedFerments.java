@@ -15,12 +15,15 @@ final class InventedFerments {
   static final int READ = 9;
 
   private static final double LONGEST_HR = 500;
+  private static final double WARMS_HR = 36;
 
   private InventedFerments() {}
 
   enum Kind {
     /// The fit's own curve and priors, and an error of the model that fades as the fit believes.
     PRIORS,
+    /// The same, pitched up to 6 K colder than it is told and a day and a half in warming.
+    COLD_PITCH,
     /// De Andres-Toro 1998 at 12 to 14 C: a lag, then an almost even fall that ends abruptly.
     LATENT_YEAST,
     /// Gee and Ramirez 1988 at 16 to 20 C: no lag, and a slow tail of maltotriose.
@@ -67,7 +70,7 @@ final class InventedFerments {
     RandomGenerator random = random(seed);
     double start = 12 + 0.15 * random.nextGaussian();
     double attenuation = 0.77 + 0.04 * random.nextGaussian();
-    Course course = kind == Kind.PRIORS ? logistic(random) : modelled(kind, random);
+    Course course = own(kind) ? logistic(kind, random) : modelled(kind, random);
     double clock = FermentationFit.clockRatio(course.fermentC + told.warmerK);
     double apartHr = spanRatio * course.endHr / READ;
     double keeps = Math.exp(-apartHr * FermentationFit.clockRatio(course.fermentC) / 6);
@@ -79,7 +82,7 @@ final class InventedFerments {
       beside = keeps * beside + 0.25 * Math.sqrt(1 - keeps * keeps) * random.nextGaussian();
       double left = course.leftFrac.applyAsDouble(hr);
       double curve = start * (1 - attenuation * (1 - left));
-      double beer = curve + (kind == Kind.PRIORS ? beside : 0);
+      double beer = curve + (own(kind) ? beside : 0);
       points.add(new Point(hr * clock, beer, left));
       readings.add(new FermentationReading(hr * clock, beer + 0.2 * random.nextGaussian()));
     }
@@ -90,16 +93,34 @@ final class InventedFerments {
         List.copyOf(readings));
   }
 
-  private static Course logistic(RandomGenerator random) {
+  private static boolean own(Kind kind) {
+    return kind == Kind.PRIORS || kind == Kind.COLD_PITCH;
+  }
+
+  private static Course logistic(Kind kind, RandomGenerator random) {
     double rate = 0.1 * Math.exp(0.35 * random.nextGaussian());
     double middle = 3.2 * Math.exp(0.25 * random.nextGaussian());
     double skew = Math.exp(0.4 * random.nextGaussian());
     double fermentC = random.nextDouble(14, 24);
     double here = FermentationCurve.ratePerHr(fermentC, rate, 2.2);
+    if (kind == Kind.PRIORS) {
+      return new Course(
+          fermentC,
+          hr -> FermentationCurve.fromPitchFrac(here * hr, middle, skew),
+          FermentationCurve.timeHr(0.02, fermentC, rate, middle, skew, 2.2));
+    }
+    double[] atHr = {0, WARMS_HR};
+    double[] warmingC = {fermentC - random.nextDouble(0, 6), fermentC};
+    double lostNumber =
+        WARMS_HR * here
+            - FermentationCurve.thermalNumber(atHr, warmingC, WARMS_HR, rate, 2.2);
     return new Course(
         fermentC,
-        hr -> FermentationCurve.leftFrac(here * hr, middle, skew),
-        FermentationCurve.timeHr(0.02, fermentC, rate, middle, skew, 2.2));
+        hr -> {
+          double tau = FermentationCurve.thermalNumber(atHr, warmingC, hr, rate, 2.2);
+          return FermentationCurve.fromPitchFrac(tau, middle, skew);
+        },
+        FermentationCurve.timeHr(0.02, fermentC, rate, middle, skew, 2.2) + lostNumber / here);
   }
 
   private static Course modelled(Kind kind, RandomGenerator random) {

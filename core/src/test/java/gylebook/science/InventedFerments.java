@@ -112,8 +112,7 @@ final class InventedFerments {
     double[] atHr = {0, WARMS_HR};
     double[] warmingC = {fermentC - random.nextDouble(0, 6), fermentC};
     double lostNumber =
-        WARMS_HR * here
-            - FermentationCurve.thermalNumber(atHr, warmingC, WARMS_HR, rate, 2.2);
+        WARMS_HR * here - FermentationCurve.thermalNumber(atHr, warmingC, WARMS_HR, rate, 2.2);
     return new Course(
         fermentC,
         hr -> {

@@ -278,7 +278,7 @@ record Explained(String says, String equation, List<String> inputs, List<String>
           of(
               "bitterness, by kinetics over the real curve",
               "iso-alpha in the beer, and what dry hops bring",
-              "iso-alpha; dry hops, but not what they take out again",
+              "iso-alpha; dry hops, not what they take out (see bitterness-after-dry-hops)",
               "malowicki2005",
               "maye2015");
       default ->

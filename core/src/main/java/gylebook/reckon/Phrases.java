@@ -157,7 +157,8 @@ final class Phrases {
       breaker, fuse: breaker-size breaker-continuous-power
       cable: cable-drop
       hop age, old hops, hop storage: hop-alpha-left hop-storage-loss
-      dry hop, dry hopping, dry hops: dry-hop-bitterness dry-hop-loss dry-hop-extraction
+      dry hop, dry hopping, dry hops: \
+      dry-hop-bitterness bitterness-after-dry-hops dry-hop-loss dry-hop-extraction
       hop creep: hop-creep
       pasteurise, pasteurize, pu, pasteurisation: pasteurisation-units
       ferment time, fermentation time, how long ferment: ferment-time

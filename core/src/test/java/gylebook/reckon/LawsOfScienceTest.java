@@ -78,6 +78,8 @@ class LawsOfScienceTest {
           "vortex-cover | + flow 0.05..0.3 | |",
           "iso-alpha-lost-by-ph | - wort-ph 4.5..5.2 | held=90 | most",
           "iso-alpha-lost-by-ph | + held 0..120 | wort-ph=4.8 | least",
+          "bitterness-after-dry-hops | + iso 0..60 | dry-hop=5 | most",
+          "bitterness-after-dry-hops | + humulinone 0.002..0.005 | iso=40 dry-hop=5 | least",
           "apatite-index | + calcium 5..300 | phosphate=5 | index",
           "apatite-index | + liquor 4.2..8 | calcium=60 phosphate=5 | index",
           "apatite-index | + water 5..95 | calcium=60 phosphate=5 | index",

@@ -59,21 +59,21 @@ public final class Humulinone {
   ///
   /// @param leastMgPerL if all above 20 mg/L is taken out and the humulinones bring their least
   /// @param mostMgPerL if nothing is taken out and they bring their most
-  /// @param evenLossFrac the share of its iso-alpha acid that must go for the beer to stay as bitter
-  ///   as it was; 1 where no loss could undo the gain
+  /// @param evenLossFrac the share of its iso-alpha acid that must go for the beer to stay as
+  ///   bitter as it was; 1 where no loss could undo the gain
   public record After(double leastMgPerL, double mostMgPerL, double evenLossFrac) {}
 
   /// Bitterness after dry hops: what they bring less what they take out, least and most.
   ///
-  /// `least = iso - max(0, iso - 20) min(1, rate/3.87) + 0.90 x 0.65 h`, `most = iso + 0.70 h`, `h =
-  /// rate share`
+  /// `least = iso - max(0, iso - 20) min(1, rate/3.87) + 0.90 x 0.65 h`, `most = iso + 0.70 h`, `h
+  /// = rate share`
   ///
-  /// That dry hops take out iso-alpha acid is certain (Oladokun and others 2017; most of 15 beers of
-  /// Parkin and Shellhammer 2017); how much nobody whom we could read says in a table. Read: beers of
-  /// 20 mg/L or less lose very little; one of 42 mg/L lost most with the first 7.7 g/L, a little
-  /// with each that followed; what humulinones bring seems to make up for it (Mitter 2016). The least
-  /// takes out all above 20 mg/L, from the smallest dose of those trials on: **our reading of these
-  /// sentences, not a fit**.
+  /// That dry hops take out iso-alpha acid is certain (Oladokun and others 2017; most of 15 beers
+  /// of Parkin and Shellhammer 2017); how much nobody whom we could read says in a table. Read:
+  /// beers of 20 mg/L or less lose very little; one of 42 mg/L lost most with the first 7.7 g/L, a
+  /// little with each that followed; what humulinones bring seems to make up for it (Mitter 2016).
+  /// The least takes out all above 20 mg/L, from the smallest dose of those trials on: **our
+  /// reading of these sentences, not a fit**.
   ///
   /// - Valid: pellets, up to 8 g/L, three days at 16 C. Alpha acid that dissolves, a tenth as
   ///   bitter, adds up to 3 mg/L at extreme doses; polyphenols taste bitter too. Both left out.

@@ -62,8 +62,8 @@ class HopTableTest {
     assertThat(Humulinone.isoEquivalentMgPerL(5, 0.003, 0.70)).isCloseTo(10.5, within(1e-9));
   }
 
-  /// The printed slopes of the storage index at 0.31: 10.3 % by the usual 110, and by the crops with
-  /// the least and the greatest slope (Nickerson and Likens 1979).
+  /// The printed slopes of the storage index at 0.31: 10.3 % by the usual 110, and by the crops
+  /// with the least and the greatest slope (Nickerson and Likens 1979).
   @Test
   void theStorageIndexAsPrinted() {
     assertThat(HopStorage.lostFrac(0.31, 1.10)).isCloseTo(0.103, within(0.0005));

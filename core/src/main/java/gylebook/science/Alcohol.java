@@ -52,6 +52,7 @@ public final class Alcohol {
   @Source(key = "hackbarth2011", at = "abstract", trust = Trust.READ)
   @Source(key = "oiml-r22", at = "general formula", trust = Trust.READ)
   @Source(key = "asbc-tables", trust = Trust.READ)
+  @Source(key = "tolman-riley-1917", at = "tables that it is checked by", trust = Trust.READ)
   @Reckoned(
       name = "alcohol",
       says = "The alcohol of a beer from its original and its present gravity.",

@@ -3,7 +3,8 @@ package gylebook.science;
 /// What fermentation makes of extract, after Balling.
 ///
 /// 2.0665 g of extract become 1 g of alcohol, 0.9565 g of carbon dioxide and 0.11 g of dry yeast.
-/// Against five means of measured beers the original extract comes out 0.10 P low to 0.23 P high.
+/// Against five means of measured beers the original extract comes out 0.10 P low to 0.23 P high,
+/// in a survey of lager of 14.3 P 0.1 P high.
 public final class Balling {
   static final double EXTRACT_PER_ALCOHOL_RATIO = 2.0665;
   static final double LOST_PER_ALCOHOL_RATIO = 1.0665;
@@ -40,6 +41,7 @@ public final class Balling {
       equation = "OE = 100 (2.0665 A + RE)/(100 + 1.0665 A)",
       range = "ordinary beers; within 0.25 P of measured means; refused beyond 25 % or 60 P")
   @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
+  @Source(key = "nielsen-2007", at = "abstract", trust = Trust.READ)
   public static double originalPlato(double alcoholByMassFrac, double realExtractPlato) {
     Require.within("alcohol by mass as a share", alcoholByMassFrac, 0, 0.25);
     Require.within("real extract in P", realExtractPlato, 0, 60);

@@ -46,6 +46,7 @@ import gylebook.science.Doubt;
 import gylebook.science.Drain;
 import gylebook.science.DraughtLine;
 import gylebook.science.DryHop;
+import gylebook.science.DryHopBitterness;
 import gylebook.science.Element;
 import gylebook.science.EthanolWater;
 import gylebook.science.Evaporation;
@@ -184,6 +185,7 @@ final class Phenomena {
     Drain.class,
     DraughtLine.class,
     DryHop.class,
+    DryHopBitterness.class,
     Element.class,
     EthanolWater.class,
     Evaporation.class,

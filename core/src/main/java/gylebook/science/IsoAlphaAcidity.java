@@ -22,10 +22,7 @@ public final class IsoAlphaAcidity {
   private IsoAlphaAcidity() {}
 
   /// What is lost, between the two ends.
-  ///
-  /// @param farRatio the rate of loss beside that at pH 5.2, at the far end; at the near end it is
-  ///   1
-  public record Lost(double leastFrac, double mostFrac, double farRatio) {}
+  public record Lost(double leastFrac, double mostFrac) {}
 
   /// Share of dosed iso-alpha acid that hot wort of a pH destroys, between pH of no effect and an
   /// effect whose laws meet at a temperature.
@@ -44,7 +41,7 @@ public final class IsoAlphaAcidity {
       name = "iso-alpha-lost-by-ph",
       says = "How much ready iso-alpha acid is destroyed in wort of a pH: least and most.",
       equation = "lost = 1 - exp(-r k2 t), r from 1 to exp((5.2 - pH) 20 kJ/mol/R (1/T0 - 1/T))",
-      range = "pH 4.5 to 6.5, 90 to 110 C; where the laws meet (T0) is assumed, not measured")
+      range = "pH 4.5 to 6.5, 90 to 110 C; from where on it tells (T0) is assumed, not measured")
   public static Lost lost(
       @Span(
               least = 90,
@@ -64,14 +61,19 @@ public final class IsoAlphaAcidity {
               most = 100,
               beyond = "an effect of pH that begins so cold would have shown in the measurements")
           @Usually(80)
-          double meetC) {
-    Require.within("temperature at which the laws meet in C", meetC, 0, 100);
-    Require.within("wort temperature in C", wortC, meetC, 135);
-    double offPh = ANCHOR_PH - Require.within("pH of the wort", wortPh, 4, 7);
+          double effectFromC) {
+    double farRatio = farRatio(wortC, wortPh, effectFromC);
     double heldSec = Require.notBelow0("time in min", heldMin) * Minutes.SEC_PER_MIN;
-    double farRatio = Arrhenius.speedRatio(wortC, meetC, offPh * FALL_J_PER_MOL);
     double near = HopIsomerisation.isoLostFrac(wortC, heldMin);
     double far = -Math.expm1(-farRatio * HopIsomerisation.lossPerSec(wortC) * heldSec);
-    return new Lost(Math.min(near, far), Math.max(near, far), farRatio);
+    return new Lost(Math.min(near, far), Math.max(near, far));
+  }
+
+  /// The rate of loss beside that at pH 5.2, at the far end; at the near end it is 1.
+  static double farRatio(double wortC, double wortPh, double effectFromC) {
+    Require.within("temperature from which the pH tells in C", effectFromC, 0, 100);
+    Require.within("wort temperature in C", wortC, effectFromC, 135);
+    double offPh = ANCHOR_PH - Require.within("pH of the wort", wortPh, 4, 7);
+    return Arrhenius.speedRatio(wortC, effectFromC, offPh * FALL_J_PER_MOL);
   }
 }

@@ -73,7 +73,7 @@ class EdgeCampaignTest {
           "mash-ph malt-ph",
           "mash-ph-gas-kept malt-ph",
           // Of the wort, not of the temperature at which two laws meet.
-          "iso-alpha-lost-by-ph meet",
+          "iso-alpha-lost-by-ph effect-from",
           // The first of two kinds of hops; both together are cautioned.
           "hop-absorption held");
 

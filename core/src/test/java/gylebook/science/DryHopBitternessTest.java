@@ -8,7 +8,7 @@ import gylebook.testing.Cases;
 import org.junit.jupiter.api.Test;
 
 /// What dry hops bring of bitterness and what they take.
-class HumulinoneTest {
+class DryHopBitternessTest {
   /// Grams a litre of a pound in a US barrel: 453.59237 g in 117.347765 L.
   private static final double POUND_IN_BARREL_G_PER_L = 453.59237 / 117.347765;
 
@@ -18,9 +18,9 @@ class HumulinoneTest {
   void theLeastDissolvesAsInTheHeaviestTrial() {
     double doseGPerL = 6 * POUND_IN_BARREL_G_PER_L;
     assertThat(doseGPerL * 1000 * 0.0023).isCloseTo(53.3, within(0.1));
-    double least = Humulinone.after(0, doseGPerL, 0.0023).leastMgPerL();
+    double least = DryHopBitterness.after(0, doseGPerL, 0.0023).leastMgPerL();
     assertThat(least / 0.65).isCloseTo(48, within(0.1));
-    assertThat(Humulinone.after(0, doseGPerL, 0.0023).mostMgPerL())
+    assertThat(DryHopBitterness.after(0, doseGPerL, 0.0023).mostMgPerL())
         .isCloseTo(53.3 * 0.70, within(0.1));
   }
 
@@ -31,8 +31,8 @@ class HumulinoneTest {
   void aMildBeerGainsAndABitterOneMayGoEitherWay() {
     for (double pounds = 0.5; pounds <= 2; pounds += 0.5) {
       double doseGPerL = pounds * POUND_IN_BARREL_G_PER_L;
-      assertThat(Humulinone.after(20, doseGPerL, 0.0026).leastMgPerL()).isGreaterThan(20);
-      Humulinone.After bitter = Humulinone.after(42, doseGPerL, 0.0023);
+      assertThat(DryHopBitterness.after(20, doseGPerL, 0.0026).leastMgPerL()).isGreaterThan(20);
+      DryHopBitterness.After bitter = DryHopBitterness.after(42, doseGPerL, 0.0023);
       assertThat(42.0).isBetween(bitter.leastMgPerL(), bitter.mostMgPerL());
       assertThat(bitter.leastMgPerL()).isLessThan(42);
     }
@@ -42,12 +42,12 @@ class HumulinoneTest {
   /// undoes that, in one of 8 mg/L no loss could. All by hand.
   @Test
   void theShareThatMustGoForNothingToChange() {
-    Humulinone.After bitter = Humulinone.after(40, 5, 0.003);
+    DryHopBitterness.After bitter = DryHopBitterness.after(40, 5, 0.003);
     assertThat(bitter.leastMgPerL()).isCloseTo(20 + 15 * 0.9 * 0.65, within(1e-9));
     assertThat(bitter.mostMgPerL()).isCloseTo(40 + 15 * 0.70, within(1e-9));
-    assertThat(bitter.evenLossFrac()).isCloseTo((8.775 + 10.5) / 2 / 40, within(1e-9));
-    assertThat(Humulinone.after(8, 5, 0.003).evenLossFrac()).isEqualTo(1);
-    assertThat(Humulinone.after(0, 0, 0.003).evenLossFrac()).isEqualTo(1);
+    assertThat(bitter.breakEvenLossFrac()).isCloseTo((8.775 + 10.5) / 2 / 40, within(1e-9));
+    assertThat(DryHopBitterness.after(8, 5, 0.003).breakEvenLossFrac()).isEqualTo(1);
+    assertThat(DryHopBitterness.after(0, 0, 0.003).breakEvenLossFrac()).isEqualTo(1);
   }
 
   /// The trap: to add what dry hops bring and forget what they take is the far end, no middle; and
@@ -60,12 +60,12 @@ class HumulinoneTest {
           double iso = random.nextDouble(0, 80);
           double dose = random.nextDouble(0, 12);
           double share = random.nextDouble(0.002, 0.005);
-          Humulinone.After after = Humulinone.after(iso, dose, share);
+          DryHopBitterness.After after = DryHopBitterness.after(iso, dose, share);
           double gainOnly = iso + Humulinone.isoEquivalentMgPerL(dose, share, 0.70);
           assertThat(after.mostMgPerL()).isCloseTo(gainOnly, within(1e-9));
           assertThat(after.leastMgPerL()).isLessThanOrEqualTo(after.mostMgPerL());
           assertThat(after.leastMgPerL()).isGreaterThanOrEqualTo(Math.min(iso, 20));
-          Humulinone.After without = Humulinone.after(iso, 0, share);
+          DryHopBitterness.After without = DryHopBitterness.after(iso, 0, share);
           assertThat(without.leastMgPerL()).isCloseTo(iso, within(1e-9));
           assertThat(without.mostMgPerL()).isCloseTo(iso, within(1e-9));
         });
@@ -73,9 +73,9 @@ class HumulinoneTest {
 
   @Test
   void nonsenseIsRefusedWithItsName() {
-    assertThatThrownBy(() -> Humulinone.after(-1, 5, 0.003)).hasMessageContaining("iso-alpha");
-    assertThatThrownBy(() -> Humulinone.after(30, Double.NaN, 0.003))
+    assertThatThrownBy(() -> DryHopBitterness.after(-1, 5, 0.003)).hasMessageContaining("iso-alpha");
+    assertThatThrownBy(() -> DryHopBitterness.after(30, Double.NaN, 0.003))
         .hasMessageContaining("dry hops");
-    assertThatThrownBy(() -> Humulinone.after(30, 5, 0.2)).hasMessageContaining("humulinones");
+    assertThatThrownBy(() -> DryHopBitterness.after(30, 5, 0.2)).hasMessageContaining("humulinones");
   }
 }

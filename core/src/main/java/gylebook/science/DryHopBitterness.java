@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// How bitter a beer is after dry hops, which bring humulinones and take out iso-alpha acid.
 public final class DryHopBitterness {
-  /// Of what 23 g/L of pellets with 0.23 % held, 48 mg/L came into the beer: taken as the least,
-  /// of the heaviest dose that we know of.
+  /// Of what 23 g/L of pellets with 0.23 % held, 48 mg/L came into the beer: taken as the least, of
+  /// the heaviest dose that we know of.
   private static final double LEAST_DISSOLVED_FRAC = 0.90;
 
   private static final double LEAST_BITTER_RATIO = 0.65;
@@ -63,7 +63,8 @@ public final class DryHopBitterness {
     Require.within("iso-alpha acid in mg/L", isoMgPerL, 0, 200);
     double most = Humulinone.isoEquivalentMgPerL(dryHopGPerL, humulinoneFrac, MOST_BITTER_RATIO);
     double least =
-        LEAST_DISSOLVED_FRAC * Humulinone.isoEquivalentMgPerL(dryHopGPerL, humulinoneFrac, LEAST_BITTER_RATIO);
+        LEAST_DISSOLVED_FRAC
+            * Humulinone.isoEquivalentMgPerL(dryHopGPerL, humulinoneFrac, LEAST_BITTER_RATIO);
     double above = Math.max(0, isoMgPerL - STAYS_MG_PER_L);
     double taken = above * Math.min(1, dryHopGPerL / TAKES_ALL_G_PER_L);
     double middle = (least + most) / 2;

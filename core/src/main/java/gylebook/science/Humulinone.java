@@ -2,8 +2,8 @@ package gylebook.science;
 
 /// The bitterness that dry hops bring: oxidised alpha acid that dissolves in cold beer.
 ///
-/// Dry hops take iso-alpha acid out of the beer as well ({@link DryHopBitterness}), and bitterness units then
-/// no longer follow the taste.
+/// Dry hops take iso-alpha acid out of the beer as well ({@link DryHopBitterness}), and bitterness
+/// units then no longer follow the taste.
 public final class Humulinone {
   private static final double MG_PER_G = 1000;
 

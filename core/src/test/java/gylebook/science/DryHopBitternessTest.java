@@ -73,9 +73,11 @@ class DryHopBitternessTest {
 
   @Test
   void nonsenseIsRefusedWithItsName() {
-    assertThatThrownBy(() -> DryHopBitterness.after(-1, 5, 0.003)).hasMessageContaining("iso-alpha");
+    assertThatThrownBy(() -> DryHopBitterness.after(-1, 5, 0.003))
+        .hasMessageContaining("iso-alpha");
     assertThatThrownBy(() -> DryHopBitterness.after(30, Double.NaN, 0.003))
         .hasMessageContaining("dry hops");
-    assertThatThrownBy(() -> DryHopBitterness.after(30, 5, 0.2)).hasMessageContaining("humulinones");
+    assertThatThrownBy(() -> DryHopBitterness.after(30, 5, 0.2))
+        .hasMessageContaining("humulinones");
   }
 }

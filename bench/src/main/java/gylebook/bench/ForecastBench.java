@@ -119,6 +119,7 @@ public class ForecastBench {
   public static void main(String[] words) throws RunnerException {
     run(ForecastBench.class);
     run(BeliefBench.class);
+    run(DosesBench.class);
   }
 
   /// Runs one class of them.

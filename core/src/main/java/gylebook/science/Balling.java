@@ -75,14 +75,14 @@ public final class Balling {
   ///
   /// - Valid: any mass. By weight others measured 0.467 kg of gas a kilogram of sugar (0.463 here):
   ///   4 % of doubt, 10 % for the alcohol.
-  /// - Source: 2.0665 read in Speers; the shares of gas and yeast from memory.
+  /// - Source: 2.0665 read in Speers; the shares of gas and yeast as quoted in 2007.
   @Reckoned(
       name = "fermentation-products",
       says = "The alcohol, carbon dioxide and yeast that come of fermented extract.",
       equation = "alcohol = E/2.0665, gas = 0.9565 E/2.0665, yeast = 0.11 E/2.0665",
       range = "any mass of real extract fermented; gas within 4 %, alcohol within 10 %")
   @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
-  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
   public static Products products(double extractKg) {
     double alcohol = Require.notBelow0("fermented extract in kg", extractKg);
     alcohol /= EXTRACT_PER_ALCOHOL_RATIO;

@@ -57,15 +57,15 @@ public final class BeerGas {
   ///
   /// `c = 10 p exp(-10.73797 + 2617.25/T)`, p in bar
   ///
-  /// - Valid: ordinary beers of 0 to 40 C; goes on from -2 to 60 C with a caution. Give or take 7
-  ///   %.
-  /// - Source: from memory.
+  /// - Valid: beer of 12 P that fermented to 80 % (apparent), 0 to 40 C; goes on from -2 to 60 C
+  ///   with a caution. It is about 1 % less for 3 P more. Give or take 7 %.
+  /// - Source: the German literature, read in a maker's manual for gas meters.
   @Reckoned(
       name = "carbon-dioxide-in-beer",
       says = "How much carbon dioxide beer holds under a pressure of the gas.",
       equation = "c = 10 p exp(-10.73797 + 2617.25/T), p in bar",
       range = "ordinary beers of 0 to 40 C, give or take 7 %; goes on to 60 C")
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   public static double heldGPerL(double beerC, @Usually(101.325) double absoluteKpa) {
     return perBarNumber(beerC) * Require.notBelow0("pressure in kPa", absoluteKpa) / KPA_PER_BAR;
   }
@@ -82,7 +82,7 @@ public final class BeerGas {
       says = "The gauge pressure that brings beer to a carbonation, by the German form.",
       equation = "p = c/(10 exp(-10.73797 + 2617.25/T)) - p_air",
       range = "0 to 40 C, goes on to 60 C; never above what the vessel is marked for")
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   public static double gaugeKpa(
       double beerC, @Usually(2.5) double wantedVol, @Usually(101.325) double airKpa) {
     Require.within("wanted volumes", wantedVol, 0, 6);
@@ -102,7 +102,7 @@ public final class BeerGas {
       says = "How much carbon dioxide is in open beer: by the warmest it was since it worked.",
       equation = "c = 10 p exp(-10.73797 + 2617.25/T), p of the air in bar",
       range = "0 to 40 C, goes on to 60 C; beer kept closed holds more")
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   public static Residue residue(double warmestC, @Usually(101.325) double airKpa) {
     Require.within("air pressure in kPa", airKpa, 50, 110);
     double held = heldGPerL(warmestC, airKpa);
@@ -123,7 +123,7 @@ public final class BeerGas {
       says = "How much sugar carbonates a beer in the bottle.",
       equation = "m = (wanted - residual) V / y; y 0.51429, 0.48857, 0.44416, 0.30",
       range = "finished beer, to 5 vol, refused above; only bottles made for the pressure")
-  @Source(key = "german-carbonation", at = "the residue", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", at = "the residue", trust = Trust.SECOND_HAND)
   @Source(key = "mass-balance", at = "stoichiometry", trust = Trust.COMPUTED)
   public static Sugars priming(
       double beerL,
@@ -151,7 +151,7 @@ public final class BeerGas {
       says = "How much carbonation a further drop of gravity adds in a closed package.",
       equation = "dV = dAE 0.805 rho 0.4629 / 1.9768",
       range = "any drop; above 0.001 of gravity do not package: bottles burst")
-  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
   @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
   public static double addedVol(
       double apparentDropPlato,

@@ -11,13 +11,13 @@ public final class Drain {
   /// - Valid: any; 0 where the water is not above the limit; refused where cold water is not below
   ///   it. 60 C (140 F) is the model codes' figure; local rules from 49 to 66 C were found: follow
   ///   your local code. Plastic pipe softens.
-  /// - Source: mixing; the model plumbing codes from memory and an exam text.
+  /// - Source: mixing; the model plumbing codes as a trade paper and an exam text tell them.
   @Reckoned(
       name = "drain-tempering",
       says = "How much cold water tempers a litre of hot water for the drain.",
       equation = "(T_hot - T_limit)/(T_limit - T_cold)",
       range = "60 C is the model codes' figure; follow your local code (49 to 66 C were found)")
-  @Source(key = "plumbing-codes", trust = Trust.MEMORY)
+  @Source(key = "plumbing-codes", trust = Trust.SECOND_HAND)
   @Source(key = "energy-balance", at = "mixing", trust = Trust.COMPUTED)
   public static double coldRatio(
       double hotC,

@@ -19,13 +19,13 @@ public final class HenryIapws2004 {
   /// `ln(k/p_w) = A/Tr + B tau^0.355/Tr + C Tr^-0.41 exp(tau)`
   ///
   /// - Valid: 1 to 99 C; refused outside 0 to 100 C.
-  /// - Source: IAPWS G7-04; coefficients from memory, the value at 20 C checked against a library.
+  /// - Source: IAPWS G7-04; coefficients alike in ten open codes; the value at 20 C is a library's.
   @Reckoned(
       name = "carbon-dioxide-henry",
       says = "Henry's constant of carbon dioxide in water, pressure over mole share.",
       equation = "ln(k/p_w) = A/Tr + B tau^0.355/Tr + C Tr^-0.41 exp(tau)",
       range = "0 to 100 C; refused outside")
-  @Source(key = "iapws-g7-04", trust = Trust.MEMORY)
+  @Source(key = "iapws-g7-04", trust = Trust.SECOND_HAND)
   public static double carbonDioxideKpa(double waterC) {
     return henryKpa(waterC, -8.55445, 4.01195, 9.52345);
   }
@@ -38,7 +38,7 @@ public final class HenryIapws2004 {
       says = "Henry's constant of oxygen in water, pressure over mole share.",
       equation = "ln(k/p_w) = A/Tr + B tau^0.355/Tr + C Tr^-0.41 exp(tau)",
       range = "0 to 100 C; refused outside")
-  @Source(key = "iapws-g7-04", trust = Trust.MEMORY)
+  @Source(key = "iapws-g7-04", trust = Trust.SECOND_HAND)
   public static double oxygenKpa(double waterC) {
     return henryKpa(waterC, -9.44833, 4.43822, 11.42005);
   }

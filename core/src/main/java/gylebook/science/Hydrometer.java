@@ -23,7 +23,7 @@ public final class Hydrometer {
   ///
   /// - Valid: 0 to 100 C, gravities of -5 to 70 % extract; solid to 60 C, above it the cooling of
   ///   the sample adds an error that is not in it; outside it refuses.
-  /// - Source: a floating body in the density of sugar solutions; the glass from memory (23e-6
+  /// - Source: a floating body in the density of sugar solutions; the glass from tables (23e-6
   ///   instead of 25e-6 changes the SG by 0.0001 at 67 C).
   @Reckoned(
       name = "hydrometer",
@@ -32,7 +32,7 @@ public final class Hydrometer {
       range = "0 to 100 C; above 60 C the cooling of the sample adds an error; refused outside")
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
-  @Source(key = "glass-and-steel", trust = Trust.MEMORY)
+  @Source(key = "glass-and-steel", trust = Trust.READ)
   public static Corrected corrected(
       double indicatedSg,
       @Span(
@@ -64,7 +64,7 @@ public final class Hydrometer {
       range = "0 to 100 C, 0 to 60 P; above 60 C the cooling of the sample adds an error")
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
-  @Source(key = "glass-and-steel", trust = Trust.MEMORY)
+  @Source(key = "glass-and-steel", trust = Trust.READ)
   public static double correctionPlato(
       double readingPlato,
       @Span(
@@ -92,7 +92,7 @@ public final class Hydrometer {
       range = "0 to 100 C, -5 to 70 % extract; refused outside")
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   @Source(key = "bubnik-1995", at = "p. 164", trust = Trust.SECOND_HAND)
-  @Source(key = "glass-and-steel", trust = Trust.MEMORY)
+  @Source(key = "glass-and-steel", trust = Trust.READ)
   public static double indicatedSg(
       double extractFrac,
       @Span(

@@ -19,13 +19,13 @@ public final class KegPressure {
   ///
   /// - Valid: 0 to 40 C; goes on from -2 to 60 C with a caution. With headspace it is less: see
   ///   `keg-pressure-warmed`.
-  /// - Source: the German form of solubility, from memory.
+  /// - Source: the German form of solubility, read second-hand.
   @Reckoned(
       name = "bottle-pressure",
       says = "The gauge pressure in a closed package of carbonated beer at a temperature.",
       equation = "p = c / (10 exp(-10.73797 + 2617.25/T)) - p_air",
       range = "0 to 40 C, goes on to 60 C; read the vessel's marking, follow your local code")
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   public static double sealedKpa(double heldVol, double beerC, @Usually(101.325) double airKpa) {
     Require.within("volumes in the beer", heldVol, 0, 10);
     Require.within("air pressure in kPa", airKpa, 50, 110);
@@ -48,7 +48,7 @@ public final class KegPressure {
       says = "The absolute pressure in a closed keg that was filled cold and got warm.",
       equation = "n = k(T) p V_L/M + p V_g/(R T) stays the same",
       range = "0 to 40 C, goes on to 60 C; read the vessel's marking, follow your local code")
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   public static double warmedKpa(
       double beerL,

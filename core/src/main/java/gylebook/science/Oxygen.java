@@ -109,13 +109,13 @@ public final class Oxygen {
   /// `1/0.20946`
   ///
   /// - Valid: equilibrium; a short bubbling stays far below it.
-  /// - Source: composition of air, from memory.
+  /// - Source: composition of air, from handbooks.
   @Reckoned(
       name = "pure-oxygen-over-air",
       says = "How much more oxygen dissolves under pure oxygen than under air.",
       equation = "1/x",
       range = "equilibrium at one pressure; too much oxygen harms, measure the dose")
-  @Source(key = "air-composition", trust = Trust.MEMORY)
+  @Source(key = "air-composition", trust = Trust.READ)
   public static double pureOverAirRatio(@Usually(0.20946) double oxygenFrac) {
     return 1 / Require.within("share of oxygen in air", oxygenFrac, 0.01, 1);
   }

@@ -42,13 +42,13 @@ public final class Purge {
   /// `m = M x p/(R T)`
   ///
   /// - Valid: -20 to 60 C, ideal gas; refused outside.
-  /// - Source: the gas law; composition of air from memory.
+  /// - Source: the gas law; composition of air from handbooks.
   @Reckoned(
       name = "oxygen-in-air",
       says = "How much oxygen a litre of air holds.",
       equation = "m = 31.9988 x p/(R T)",
       range = "-20 to 60 C; refused outside")
-  @Source(key = "air-composition", trust = Trust.MEMORY)
+  @Source(key = "air-composition", trust = Trust.READ)
   public static double airMgPerL(@Usually(20) double airC, @Usually(101.325) double airKpa) {
     Require.within("air temperature in C", airC, -20, 60);
     Require.within("air pressure in kPa", airKpa, 50, 110);
@@ -67,7 +67,7 @@ public final class Purge {
       says = "How much air carries the oxygen that a package may pick up.",
       equation = "V = c V_beer / (278.6 mg/L)",
       range = "air at 20 C and one atmosphere")
-  @Source(key = "air-composition", trust = Trust.MEMORY)
+  @Source(key = "air-composition", trust = Trust.READ)
   public static double pickedUpMl(double beerL, @Usually(50) double oxygenUgPerL) {
     Require.notBelow0("beer in L", beerL);
     Require.notBelow0("oxygen in ug/L", oxygenUgPerL);

@@ -23,17 +23,17 @@ public final class RoomGas {
 
   /// Official limits of the United States; follow your local code.
   ///
-  /// The 10 000 ppm average that some pages give is from a rule of 1989 that a court vacated.
+  /// The 10 000 ppm average that some pages give is from a rule of 1989 that is not in force.
   ///
   /// - Valid: in the United States; other countries have their own.
-  /// - Source: OSHA 29 CFR 1910.1000 table Z-1; NIOSH 1976 and 1994. Second-hand and from memory.
+  /// - Source: OSHA 29 CFR 1910.1000 table Z-1 as NIOSH quotes it; NIOSH Pocket Guide.
   @Reckoned(
       name = "carbon-dioxide-limits",
       says = "The official limits of carbon dioxide in air; follow your local code.",
       equation = "5000 ppm over 8 h; 30 000 ppm for a short time; 40 000 ppm at once dangerous",
       range = "United States; follow your local code")
   @Source(key = "osha-z1", at = "29 CFR 1910.1000 table Z-1", trust = Trust.SECOND_HAND)
-  @Source(key = "niosh-co2", at = "recommended limits, IDLH", trust = Trust.MEMORY)
+  @Source(key = "niosh-co2", at = "recommended limits, IDLH", trust = Trust.READ)
   public static Limits limits() {
     return new Limits(5000, 9000, 30_000, 40_000);
   }
@@ -50,7 +50,7 @@ public final class RoomGas {
       says = "The carbon dioxide that a fermentation leaves in a closed room.",
       equation = "x = m dRE 0.46286 R T/(M p V)",
       range = "no air changes, evenly mixed; worse by the floor; ventilate, follow your local code")
-  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
   @Source(key = "mass-balance", trust = Trust.COMPUTED)
   public static double fermentedPpm(
       double wortKg,
@@ -115,7 +115,7 @@ public final class RoomGas {
       says = "The carbon dioxide that a fermentation gives off, in all and in its busiest hour.",
       equation = "m = wort 0.805 dP 0.46286; V = m R T/(M p); busiest: V B/4",
       range = "logistic fermentations, rate a prior; ventilate, follow your local code")
-  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
   @Source(key = "speers2003", at = "abstract", trust = Trust.READ)
   @Source(key = "mass-balance", at = "ideal gas", trust = Trust.COMPUTED)
   public static GivenOff givenOff(

@@ -6,7 +6,7 @@ package gylebook.science;
 /// (chlorine gas) or ammonia. Chlorine pits stainless steel; caustic eats aluminium. United States
 /// food law (read in state texts): chlorine 50 to 99 mg/L for at least 7 s at 24 C and pH 8 or
 /// less; iodine 12.5 to 25 mg/L, pH 5 or less, at least 30 s at 20 C or more; others by their
-/// label. Caustic in air: 2 mg/m3 at most (from memory). Follow the label and your local code.
+/// label. Caustic in air: 2 mg/m3 at most (OSHA and NIOSH). Follow the label and your local code.
 public final class Sanitiser {
   private static final double PURE_MG_PER_L = 1e6;
   private static final double ML_PER_L = 1000;

@@ -24,14 +24,14 @@ public final class SealedPackage {
   ///
   /// - Valid: any drop; not fit above 0.258 P (0.001 of gravity): wait, or warm it and wait. Beer
   ///   on dry hops counts as unfinished. Refused outside 0 to 40 C and above 10 vol in all.
-  /// - Source: Balling; the German form of solubility from memory.
+  /// - Source: Balling; the German form of solubility, read second-hand.
   @Reckoned(
       name = "sealed-package",
       says = "What the rest of a fermentation does in a closed package, and whether to wait.",
       equation = "V' = V + dAE 0.805 rho 0.4629/1.9768; p = c/(10 exp(-10.74 + 2617/T)) - p_air",
       range = "fit only for a remaining drop to 0.258 P (0.001); read the package's marking")
-  @Source(key = "balling", at = "gas and yeast", trust = Trust.MEMORY)
-  @Source(key = "german-carbonation", trust = Trust.MEMORY)
+  @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
+  @Source(key = "german-carbonation", trust = Trust.SECOND_HAND)
   public static Outlook outlook(
       double heldVol,
       double apparentDropPlato,

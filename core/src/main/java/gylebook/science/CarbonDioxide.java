@@ -30,8 +30,8 @@ public final class CarbonDioxide {
   ///
   /// - Valid: B of -149 mL/mol belongs to 0 C; near one atmosphere. Refused outside -20 to 60 C and
   ///   10 to 300 kPa.
-  /// - Source: the virial equation; a table of constants has B of -151, the reference equation -150:
-  ///   a volume differs by 0.01 %. As an ideal gas it would be 0.7 % lighter.
+  /// - Source: the virial equation; a table of constants has B of -151, the reference equation
+  ///   -150: a volume differs by 0.01 %. As an ideal gas it would be 0.7 % lighter.
   @Reckoned(
       name = "carbon-dioxide-volume-mass",
       says = "How heavy a litre of carbon dioxide is: one volume of carbonation at 0 C.",

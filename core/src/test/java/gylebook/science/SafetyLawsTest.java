@@ -130,7 +130,8 @@ class SafetyLawsTest {
     refused(() -> Sanitiser.doseMlPerL(0, 1));
   }
 
-  /// Corners that the published table prints (NIOSH 94-110, table 5, as public codes of it have them).
+  /// Corners that the published table prints (NIOSH 94-110, table 5, as public codes of it have
+  /// them).
   @Test
   void repeatedLiftsLowerTheLimit() {
     double[] often = {0.2, 1, 5, 8};

@@ -25,7 +25,7 @@ final class EnsembleTransform {
   /// @param observing one row a reading: its weights on the state's rows
   /// @param read what was read
   /// @param noise2 the readings' variances
-  @Source(key = "hunt-2007", at = "section 2.3", trust = Trust.MEMORY)
+  @Source(key = "hunt-2007", at = "section 2.3", trust = Trust.SECOND_HAND)
   static double[][] corrected(
       double[][] rows, double[][] observing, double[] read, double[] noise2) {
     int members = rows[0].length;

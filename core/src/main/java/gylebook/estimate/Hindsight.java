@@ -40,7 +40,7 @@ public record Hindsight(Belief start, Belief onDay, Belief again) {
   /// @param instruments all that was read
   /// @param onDay tells a belief the day as it was followed
   /// @param retold tells a belief the same day again, with nobody watching
-  @Source(key = "emerick-2013", at = "inflation of the readings' errors", trust = Trust.MEMORY)
+  @Source(key = "emerick-2013", at = "inflation of the readings' errors", trust = Trust.SECOND_HAND)
   public static Hindsight of(
       BrewDay day,
       List<Instrument> instruments,

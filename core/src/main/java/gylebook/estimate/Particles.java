@@ -9,7 +9,7 @@ final class Particles {
   private Particles() {}
 
   /// `1/sum(w^2)` of weights that sum to 1: so many equal guesses are worth as much.
-  @Source(key = "arulampalam-2002", at = "effective sample size", trust = Trust.MEMORY)
+  @Source(key = "arulampalam-2002", at = "effective sample size", trust = Trust.SECOND_HAND)
   static double effectiveCount(double[] weightFrac) {
     double sum = 0;
     double squares = 0;
@@ -23,7 +23,7 @@ final class Particles {
   /// Systematic resampling: `n` even places from one draw against the cumulative weights.
   ///
   /// @param firstFrac the first place, from 0 to below `1/n`
-  @Source(key = "arulampalam-2002", at = "systematic resampling", trust = Trust.MEMORY)
+  @Source(key = "arulampalam-2002", at = "systematic resampling", trust = Trust.SECOND_HAND)
   static int[] resampled(double[] weightFrac, double firstFrac) {
     int count = weightFrac.length;
     Require.within("first place", firstFrac, 0, 1.0 / count);

@@ -28,7 +28,7 @@ final class PerturbedReadings {
   /// @param read what was read
   /// @param noise2 the readings' variances
   /// @param seed the same luck from the same seed
-  @Source(key = "evensen-1994", at = "analysis with perturbed readings", trust = Trust.MEMORY)
+  @Source(key = "evensen-1994", at = "analysis with perturbed readings", trust = Trust.SECOND_HAND)
   static double[][] corrected(
       double[][] rows, double[][] observing, double[] read, double[] noise2, long seed) {
     int members = rows[0].length;

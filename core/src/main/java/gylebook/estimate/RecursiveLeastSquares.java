@@ -28,7 +28,7 @@ final class RecursiveLeastSquares {
   }
 
   /// `g = P phi/(l + phi' P phi)`, `theta += g (y - phi' theta)`, `P = (P - g phi' P)/l`.
-  @Source(key = "astrom-wittenmark-1995", at = "recursive least squares", trust = Trust.MEMORY)
+  @Source(key = "astrom-wittenmark-1995", at = "recursive least squares", trust = Trust.SECOND_HAND)
   void take(double[] regressors, double seen) {
     RealVector phi = new ArrayRealVector(regressors);
     RealVector p = spread.operate(phi);

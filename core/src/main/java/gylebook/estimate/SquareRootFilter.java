@@ -39,7 +39,7 @@ final class SquareRootFilter {
 
   /// `K = cov(z, y)/(s + r)`, mean by `K d`, members by `-alpha K y'`, `alpha = 1/(1 + sqrt(r/(s +
   /// r)))`.
-  @Source(key = "whitaker-hamill-2002", at = "serial square root", trust = Trust.MEMORY)
+  @Source(key = "whitaker-hamill-2002", at = "serial square root", trust = Trust.SECOND_HAND)
   static void correct(Iterable<double[]> rows, double[] expected, Met met, boolean damped) {
     int members = expected.length;
     double mean = mean(expected);

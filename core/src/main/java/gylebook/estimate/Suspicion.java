@@ -107,7 +107,7 @@ public final class Suspicion {
   @Source(
       key = "page-1954",
       at = "a sum that is begun anew where it falls below its start",
-      trust = Trust.MEMORY)
+      trust = Trust.SECOND_HAND)
   private void renew() {
     Supposed sound = bank.getFirst();
     double sinceSec = sound.belief().clockSec() - renewedSec;

@@ -17,7 +17,7 @@ public final class Acid {
 
   /// Lactic acid.
   @Source(key = "llnl-organics", at = "lactate", trust = Trust.READ)
-  @Source(key = "brewers-practice", at = "density", trust = Trust.MEMORY)
+  @Source(key = "acid-densities", trust = Trust.READ)
   @Reckoned(
       name = "lactic-acid-strength",
       says = "The acid that a millilitre of lactic acid delivers down to a pH.",
@@ -35,7 +35,7 @@ public final class Acid {
 
   /// Phosphoric acid.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "brewers-practice", at = "density", trust = Trust.MEMORY)
+  @Source(key = "acid-densities", trust = Trust.READ)
   @Reckoned(
       name = "phosphoric-acid-strength",
       says = "The acid that a millilitre of phosphoric acid delivers down to a pH.",
@@ -58,7 +58,7 @@ public final class Acid {
   }
 
   /// Hydrochloric acid, wholly dissociated.
-  @Source(key = "brewers-practice", at = "density", trust = Trust.MEMORY)
+  @Source(key = "acid-densities", trust = Trust.READ)
   @Reckoned(
       name = "hydrochloric-acid-strength",
       says = "The acid that a millilitre of hydrochloric acid delivers.",
@@ -71,7 +71,7 @@ public final class Acid {
 
   /// Sulfuric acid: its first hydrogen ion wholly, its second by its pK.
   @Source(key = "phreeqc", at = "phreeqc.dat", trust = Trust.READ)
-  @Source(key = "brewers-practice", at = "density", trust = Trust.MEMORY)
+  @Source(key = "acid-densities", trust = Trust.READ)
   @Reckoned(
       name = "sulfuric-acid-strength",
       says = "The acid that a millilitre of sulfuric acid delivers down to a pH.",

@@ -12,7 +12,7 @@ public final class BedFlow {
   /// Head the bed needs to let a flow through (Darcy).
   ///
   /// `dh = (Q/A) mu L / (k rho g)`. At brewing velocities the inertia term is negligible.
-  @Source(key = "darcy-1856", at = "law of the sand filter", trust = Trust.MEMORY)
+  @Source(key = "darcy-1856", at = "law of the sand filter", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "bed-head",
       says = "How much head does the grain bed need for a flow?",
@@ -40,7 +40,7 @@ public final class BedFlow {
   }
 
   /// Permeability that explains a measured head: the same law read backwards.
-  @Source(key = "darcy-1856", at = "law of the sand filter", trust = Trust.MEMORY)
+  @Source(key = "darcy-1856", at = "law of the sand filter", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "bed-permeability-measured",
       says = "How permeable is the bed that needs this head at this flow?",

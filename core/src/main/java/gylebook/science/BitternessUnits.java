@@ -10,7 +10,7 @@ public final class BitternessUnits {
   private BitternessUnits() {}
 
   /// Bitterness units of an acidified iso-octane extract, 1 cm at 275 nm.
-  @Source(key = "asbc-beer23", at = "method A; EBC 9.8", trust = Trust.MEMORY)
+  @Source(key = "asbc-beer23", at = "method A; EBC 9.8", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "bitterness-units",
       says = "Bitterness units from the absorbance of an iso-octane extract.",

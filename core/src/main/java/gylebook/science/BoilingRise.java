@@ -63,7 +63,7 @@ public final class BoilingRise {
   /// - Valid: dilute; 1 to 5 % low at 10 to 20 P against the sugar industry's form.
   ///
   /// @param molarGPerMol molar mass of the sugar; maltose 342.3
-  @Source(key = "practice", at = "van 't Hoff's law, Kb = 0.513 K kg/mol", trust = Trust.MEMORY)
+  @Source(key = "crc-ebullioscopic", at = "water, 0.513 K kg/mol", trust = Trust.READ)
   @Reckoned(
       name = "ideal-boiling-rise",
       says = "How much the sugar of a wort raises its boiling point, as an ideal solution.",

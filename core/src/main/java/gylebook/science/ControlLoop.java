@@ -42,7 +42,7 @@ public final class ControlLoop {
   ///
   /// - Valid: linear, unclamped; a real kettle also loses heat, which helps. An integral time no
   ///   longer than the delay never comes to rest: the gain margin is 0.
-  @Source(key = "skogestad-2003", at = "margins of the integrating case", trust = Trust.MEMORY)
+  @Source(key = "skogestad-2003", at = "margins of the integrating case", trust = Trust.COMPUTED)
   @Reckoned(
       name = "controller-margins",
       says = "How far are a controller's settings from swinging for ever?",
@@ -89,7 +89,7 @@ public final class ControlLoop {
   /// - Valid: a stirred kettle whose loss does not change in those kelvin; it begins at rest.
   ///   Refused for a delay above half an hour.
   @Source(key = "energy-balance", at = "kettle with a loss that stays", trust = Trust.COMPUTED)
-  @Source(key = "skogestad-2003", at = "proportional-integral form", trust = Trust.MEMORY)
+  @Source(key = "skogestad-2003", at = "proportional-integral form", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "controller-trial",
       says = "What will your controller do with these settings when the set point goes up?",

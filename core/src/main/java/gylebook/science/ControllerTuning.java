@@ -44,7 +44,7 @@ public final class ControllerTuning {
 
   /// Settings for a kettle, which integrates: `Kc = 1/(k' (tau_c + theta))`, `tauI = 4 (tau_c +
   /// theta)`.
-  @Source(key = "skogestad-2003", at = "integrating process", trust = Trust.MEMORY)
+  @Source(key = "skogestad-2003", at = "integrating process", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "kettle-controller-settings",
       says = "How should a controller be set for a kettle that heats at a known rate?",

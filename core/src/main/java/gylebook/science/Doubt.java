@@ -19,7 +19,7 @@ public final class Doubt {
   }
 
   /// From the last digit shown: `u = d / sqrt(12)`.
-  @Source(key = "gum", at = "F.2.2.1", trust = Trust.MEMORY)
+  @Source(key = "gum", at = "F.2.2.1", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "doubt-from-resolution",
       says = "What standard uncertainty does the last digit shown mean?",
@@ -30,7 +30,7 @@ public final class Doubt {
   }
 
   /// From an expanded uncertainty of a certificate: `u = U / k`.
-  @Source(key = "gum", at = "4.3.3", trust = Trust.MEMORY)
+  @Source(key = "gum", at = "4.3.3", trust = Trust.COMPUTED)
   @Reckoned(
       name = "doubt-from-certificate",
       says = "What standard uncertainty does a certificate's expanded uncertainty mean?",

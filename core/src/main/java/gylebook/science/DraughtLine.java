@@ -39,8 +39,8 @@ public final class DraughtLine {
       says = "How much pressure a metre of smooth draught line takes.",
       equation = "dp/L = f rho v^2/(2 D); f = 64/Re below 2100, Colebrook from 2300",
       range = "beer at 3 C when nothing is given; real hose takes 1.0 to 1.9 times as much")
-  @Source(key = "darcy-weisbach", trust = Trust.MEMORY)
-  @Source(key = "colebrook1939", trust = Trust.MEMORY)
+  @Source(key = "darcy-weisbach", trust = Trust.SECOND_HAND)
+  @Source(key = "colebrook1939", trust = Trust.SECOND_HAND)
   public static double gradientKpaPerM(
       double boreMm,
       @Usually(0.0591) double flowLPerSec,
@@ -114,7 +114,7 @@ public final class DraughtLine {
       says = "How long a draught line must be to balance a keg's pressure.",
       equation = "L = (p - rho g h - p_tap)/(F dp/L)",
       range = "F 1.7 (1.0 to 1.9) on a smooth hose's gradient, to be learnt from a timed pour")
-  @Source(key = "darcy-weisbach", trust = Trust.MEMORY)
+  @Source(key = "darcy-weisbach", trust = Trust.SECOND_HAND)
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   public static double lengthM(
       double kegKpa,
@@ -145,7 +145,7 @@ public final class DraughtLine {
       says = "How much more pressure a hose takes than a smooth one, from one timed pour.",
       equation = "F = (p - rho g h - p_tap)/(L dp/L)",
       range = "one steady pour without froth; 1.0 to 1.9 is usual, refused outside 0.5 to 3")
-  @Source(key = "darcy-weisbach", trust = Trust.MEMORY)
+  @Source(key = "darcy-weisbach", trust = Trust.SECOND_HAND)
   @Source(key = "hydrostatics", trust = Trust.COMPUTED)
   public static double hoseFactor(
       double kegKpa,

@@ -29,7 +29,7 @@ public final class MaltOffset {
   ///
   /// - Valid: rests of the attenuation curve; normal, independent errors. Refused for doubts of 0
   ///   or above 0.3 and for a limit outside 0.2 to 1.
-  @Source(key = "kalman-1960", at = "scalar form", trust = Trust.MEMORY)
+  @Source(key = "kalman-1960", at = "scalar form", trust = Trust.SECOND_HAND)
   @Source(key = "wray2014", at = "four points of J. Chandrasekhar", trust = Trust.READ)
   @Reckoned(
       name = "malt-offset",

@@ -6,8 +6,8 @@ public final class Ntc {
 
   /// Temperature at a resistance: `1/T = a + b ln R + c (ln R)^3`, kelvin and ohm.
   ///
-  /// The usual values are widely used ones for 10 kohm (from memory); the maker's sheet has the
-  /// right ones. Refused where they give no temperature above -270 C.
+  /// The usual values are widely used ones for 10 kohm (many public codes); the maker's sheet has
+  /// the right ones. Refused where they give no temperature above -270 C.
   @Source(key = "steinhart-hart-1968", at = "three-term equation", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "thermistor-temperature",

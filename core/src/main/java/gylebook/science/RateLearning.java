@@ -30,7 +30,7 @@ public final class RateLearning {
     }
 
     /// `k' = k + n`, `m' = (k m + n x)/k'`, `a' = a + n/2`, `b' = b + S/2 + k n (x - m)^2/(2 k')`.
-    @Source(key = "murphy-2007", at = "normal-inverse-gamma", trust = Trust.MEMORY)
+    @Source(key = "murphy-2007", at = "normal-inverse-gamma", trust = Trust.SECOND_HAND)
     public Learnt after(double... seen) {
       if (seen.length == 0) {
         return this;
@@ -57,7 +57,7 @@ public final class RateLearning {
     /// Half the width of the range that holds the next value with this share.
     ///
     /// Student's t with `2a` degrees of freedom and scale `sqrt(b (k + 1)/(a k))`.
-    @Source(key = "murphy-2007", at = "posterior predictive", trust = Trust.MEMORY)
+    @Source(key = "murphy-2007", at = "posterior predictive", trust = Trust.SECOND_HAND)
     public double halfWidthNumber(double shareFrac) {
       Require.within("share", shareFrac, 1e-6, 1 - 1e-6);
       double scale = Math.sqrt(scatterNumber * (worthCount + 1) / (shapeNumber * worthCount));
@@ -73,7 +73,7 @@ public final class RateLearning {
   public record Expected(double meanNumber, double halfWidthNumber) {}
 
   /// One more gyle's value, and what it makes of the next.
-  @Source(key = "murphy-2007", at = "normal-inverse-gamma", trust = Trust.MEMORY)
+  @Source(key = "murphy-2007", at = "normal-inverse-gamma", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "next-gyle",
       says = "What will the next gyle give, after one more was measured?",

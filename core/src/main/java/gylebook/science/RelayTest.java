@@ -7,7 +7,7 @@ public final class RelayTest {
   private RelayTest() {}
 
   /// Amplitude of the swing, exact: `a = K d (1 - exp(-theta/tau))`, d half the relay's stroke.
-  @Source(key = "relay-oscillation", at = "first order with delay", trust = Trust.MEMORY)
+  @Source(key = "relay-oscillation", at = "first order with delay", trust = Trust.COMPUTED)
   @Reckoned(
       name = "relay-amplitude",
       says = "How far does the temperature swing in a relay test?",
@@ -21,7 +21,7 @@ public final class RelayTest {
   }
 
   /// Period of the swing, exact: `P = 2 tau ln(2 exp(theta/tau) - 1)`.
-  @Source(key = "relay-oscillation", at = "first order with delay", trust = Trust.MEMORY)
+  @Source(key = "relay-oscillation", at = "first order with delay", trust = Trust.COMPUTED)
   @Reckoned(
       name = "relay-period",
       says = "How long does one swing of a relay test take?",

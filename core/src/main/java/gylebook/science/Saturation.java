@@ -77,13 +77,13 @@ public final class Saturation {
   ///
   /// - Valid: 1 to 100 C; refused outside. Its boiling point is 0.02 K too high at sea level and
   ///   0.04 K at 1600 m: use {@link #saturationKpa} for a calibration.
-  /// - Source: from memory.
+  /// - Source: Antoine's law; its constants alike in several open codes.
   @Reckoned(
       name = "saturation-pressure-three-constants",
       says = "The pressure at which water boils, by the three-constant law of handbooks.",
       equation = "log10 p = 8.07131 - 1730.63/(233.426 + t), mmHg",
       range = "1 to 100 C, refused outside; its boiling point is 0.02 to 0.06 K too high")
-  @Source(key = "steam-tables", at = "Antoine's law", trust = Trust.MEMORY)
+  @Source(key = "steam-tables", at = "Antoine's law", trust = Trust.SECOND_HAND)
   public static double handbookKpa(double waterC) {
     Require.within("water in C", waterC, 1, 100);
     return Math.pow(10, 8.07131 - 1730.63 / (233.426 + waterC)) * MERCURY_MM_KPA;

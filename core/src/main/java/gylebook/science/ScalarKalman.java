@@ -16,7 +16,7 @@ public final class ScalarKalman {
   public record Updated(double meanC, double doubtK, double gainFrac, double surpriseRatio) {}
 
   /// `K = P/(P + R)`, `x' = x + K (y - x)`, `P' = (1 - K) P`.
-  @Source(key = "kalman-1960", at = "scalar form", trust = Trust.MEMORY)
+  @Source(key = "kalman-1960", at = "scalar form", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "belief-after-reading",
       says = "What to believe of a temperature after one more reading?",

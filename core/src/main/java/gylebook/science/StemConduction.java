@@ -10,7 +10,7 @@ public final class StemConduction {
   ///
   /// `(T_tip - T_fluid)/(T_head - T_fluid) = 1/cosh(m L)`, `m = sqrt(h P/(k A))`, adiabatic tip, A
   /// the metal of the tube. Moving liquid has h about 1000, still liquid or grain about 100.
-  @Source(key = "bergman-2011", at = "fin with adiabatic tip", trust = Trust.MEMORY)
+  @Source(key = "bergman-2011", at = "fin with adiabatic tip", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "stem-error-tube",
       says = "What share of the head's difference reaches the tip of a tubular probe?",
@@ -29,7 +29,7 @@ public final class StemConduction {
   }
 
   /// The same for a stem of which a share of the section is metal (a dial's is about half).
-  @Source(key = "bergman-2011", at = "fin with adiabatic tip", trust = Trust.MEMORY)
+  @Source(key = "bergman-2011", at = "fin with adiabatic tip", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "stem-error-solid",
       says = "What share of the head's difference reaches the tip of a solid stem?",

@@ -11,7 +11,7 @@ public final class StepTest {
   ///
   /// `tau = 1.5 (t63 - t28)`, `theta = t63 - tau`. A negative delay is a sign that the process is
   /// no single lag; it is answered as it comes.
-  @Source(key = "smith-two-point", at = "two-point rule", trust = Trust.MEMORY)
+  @Source(key = "smith-two-point", at = "two-point rule", trust = Trust.COMPUTED)
   @Reckoned(
       name = "step-test",
       says = "What lag and delay does a heater step show?",

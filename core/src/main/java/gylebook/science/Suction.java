@@ -79,7 +79,7 @@ public final class Suction {
   }
 
   /// Head lost on the way to the pump (Darcy, Weisbach): `(f L/D + sum K) v^2 / (2g)`.
-  @Source(key = "darcy-weisbach", at = "pipe friction", trust = Trust.MEMORY)
+  @Source(key = "darcy-weisbach", at = "pipe friction", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "suction-loss",
       says = "How much head is lost between the kettle and the pump?",

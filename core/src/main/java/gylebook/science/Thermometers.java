@@ -44,6 +44,7 @@ public final class Thermometers {
 
   /// Weighted mean of two thermometers and their agreement.
   @Source(key = "cox-2002", at = "procedure A", trust = Trust.MEMORY)
+  @Source(key = "cox-2007", at = "abstract: weighted mean", trust = Trust.READ)
   @Reckoned(
       name = "two-thermometers",
       says = "What do two thermometers say together, and do they agree?",
@@ -56,6 +57,7 @@ public final class Thermometers {
 
   /// Weighted mean of three thermometers and their agreement.
   @Source(key = "cox-2002", at = "procedure A", trust = Trust.MEMORY)
+  @Source(key = "cox-2007", at = "abstract: weighted mean", trust = Trust.READ)
   @Reckoned(
       name = "three-thermometers",
       says = "What do three thermometers say together, and do they agree?",
@@ -100,7 +102,7 @@ public final class Thermometers {
   }
 
   /// The largest set of readings that agree; of equally large ones the one that agrees best.
-  @Source(key = "cox-2002", at = "largest consistent subset", trust = Trust.MEMORY)
+  @Source(key = "cox-2007", at = "abstract: largest consistent subset", trust = Trust.READ)
   public static List<Reading> largestAgreeing(List<Reading> readings) {
     if (readings.isEmpty() || readings.size() > 16) {
       throw new IllegalArgumentException(
@@ -123,7 +125,7 @@ public final class Thermometers {
   }
 
   /// How far two readings differ in units of their joint expanded doubt (k = 2); 1 or less passes.
-  @Source(key = "iso-13528", at = "normalised error", trust = Trust.MEMORY)
+  @Source(key = "iso-13528", at = "normalised error", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "thermometer-difference",
       says = "Do two thermometers differ by more than their doubts allow?",

@@ -39,7 +39,7 @@ public final class TubeFilm {
   ///
   /// - Valid: 1 to 97 C within 1 %; refused outside 0 to 100 C. One Java library gives 0.5995 at 20
   ///   C where the formulation of 2011 gives 0.5980.
-  /// - Source: reference data of 1995, from memory.
+  /// - Source: reference data of 1995, second-hand.
   @Reckoned(
       name = "water-conductivity",
       says = "How well water conducts heat.",
@@ -59,14 +59,14 @@ public final class TubeFilm {
   /// - Valid: Reynolds 3000 to 5 million for the first, above 10 000 for the second (said in the
   ///   answer); refused below 3000, where the flow is laminar. Give or take a fifth. Wort is a
   ///   little worse than water: it is stickier.
-  /// - Source: Gnielinski 1976; Dittus and Boelter as in Bergman. From memory.
+  /// - Source: Gnielinski 1976; Dittus and Boelter as in Bergman. Both second-hand.
   @Reckoned(
       name = "tube-film",
       says = "How well water in a tube passes heat to the wall, by two correlations.",
       equation = "Nu after Gnielinski; Nu = 0.023 Re^0.8 Pr^0.3; h = Nu k/D",
       range = "turbulent, Reynolds above 3000, refused below; 0 to 100 C; give or take 20 %")
   @Source(key = "gnielinski-1976", at = "turbulent flow in tubes", trust = Trust.SECOND_HAND)
-  @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.MEMORY)
+  @Source(key = "bergman-2011", at = "Dittus-Boelter", trust = Trust.SECOND_HAND)
   public static Films films(
       @Usually(0.0095) double boreM, double flowLPerSec, @Usually(55) double waterC) {
     Require.above0("bore in m", boreM);

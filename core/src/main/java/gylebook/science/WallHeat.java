@@ -88,7 +88,7 @@ public final class WallHeat {
   /// `Nu = 0.54 Ra^(1/4)` up to Ra 1e7 and `0.15 Ra^(1/3)` above, length = area / rim = diameter/4.
   /// Held for Ra 1e4 to 1e11; outside it extrapolates. Beware a printed rule `0.22 dT^(1/3)` that
   /// goes about with SI units: it makes sense only in Btu/(h ft2 F).
-  @Source(key = "bergman-2011", at = "horizontal plates", trust = Trust.MEMORY)
+  @Source(key = "bergman-2011", at = "horizontal plates", trust = Trust.SECOND_HAND)
   @Reckoned(
       name = "top-convection",
       says = "How much heat does still air take off a lid or a flat top per area and kelvin?",

@@ -14,7 +14,7 @@ public final class WaterViscosity {
   /// `mu = 1e-6 sum a_i (T/300)^b_i`
   ///
   /// - Valid: 0 to 100 C; refused outside.
-  /// - Source: the equation for 0.1 MPa of the IAPWS, from memory; checked against a steam library.
+  /// - Source: the equation for 0.1 MPa of the IAPWS, second-hand; checked against a steam library.
   @Reckoned(
       name = "water-viscosity",
       says = "How viscous water is.",
@@ -36,13 +36,13 @@ public final class WaterViscosity {
   /// `mu = 2.414e-5 10^(247.8/(T + 133.15))`, T in C
   ///
   /// - Valid: 0 to 100 C within 2.5 %; refused outside.
-  /// - Source: from memory.
+  /// - Source: a fit that several open codes have alike.
   @Reckoned(
       name = "water-viscosity-fit",
       says = "How viscous water is, by a short fit.",
       equation = "mu = 2.414e-5 10^(247.8/(T + 133.15))",
       range = "0 to 100 C within 2.5 %; refused outside")
-  @Source(key = "steam-tables", at = "a short fit", trust = Trust.MEMORY)
+  @Source(key = "steam-tables", at = "a short fit", trust = Trust.SECOND_HAND)
   public static double fitPaSec(double waterC) {
     Require.within("water temperature in C", waterC, 0, 100);
     return 2.414e-5 * Math.pow(10, 247.8 / (waterC + 133.15));

@@ -191,6 +191,9 @@ class RigTablesTest {
     assertThat(moving).isCloseTo(0.0017, within(0.0002));
     assertThat(still).isCloseTo(0.21, within(0.005));
     assertThat(45 * still).isBetween(9.0, 10.0);
+    // A textbook's thermometer well: 20 mm outside, 18.8 mm inside, 34.4 mm deep for 0.5 %.
+    assertThat(StemConduction.stemFrac(0.020, 1 - 0.94 * 0.94, 0.0344, 300, 17))
+        .isCloseTo(0.0050, within(0.00005));
     assertThat(StemConduction.stemFrac(0.006, 0.5, 0.040, 300, 16))
         .isCloseTo(0.0036, within(0.0002));
   }

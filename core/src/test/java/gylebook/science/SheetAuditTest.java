@@ -53,6 +53,9 @@ class SheetAuditTest {
     assertThat(hot.coldPh()).isCloseTo(5.5, within(1e-9));
     assertThat(hot.leastPh()).isLessThan(hot.coldPh());
     assertThat(hot.mostPh()).isGreaterThan(hot.coldPh());
+    // Briggs and others 2004, quoted: wort lies 0.35 lower at 65 C and 0.45 lower at 78 C.
+    assertThat(MashPh.readHot(5.2, 65).mostPh()).isCloseTo(5.2 + 0.35, within(0.01));
+    assertThat(MashPh.readHot(5.2, 78).mostPh()).isCloseTo(5.2 + 0.45, within(0.01));
   }
 
   /// No bonus: as much as the boil alone, plus what the heating adds, and never the yield of a boil

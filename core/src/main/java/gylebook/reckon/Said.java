@@ -17,12 +17,24 @@ import java.util.regex.Pattern;
 final class Said {
   /// Units behind a number beyond the table's: by the second, and by the joule, in other sizes.
   static final Set<String> UNITS =
-      Set.of("mm/s", "K/min", "C/min", "K/h", "C/h", "kJ/K", "kJ/kg", "kJ/(kg K)", "kg/m3");
+      Set.of("mm/s", "K/min", "C/min", "K/h", "C/h", "kJ/K", "kJ/kg", "kJ/(kg K)", "kg/m3", "kohm",
+          "kΩ");
 
   private static final Map<String, Integer> POWERS =
-      Map.of("thousand", 3, "million", 6, "billion", 9);
+      Map.of("thousand", 3, "million", 6, "billion", 9, "thousand million", 9);
   private static final Pattern COUNTED =
-      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?) ?(thousand|million|billion)\\b");
+      Pattern.compile(
+          "(?i)(\\d+(?:[.,]\\d+)?) ?(thousand million|thousand|million|billion)\\b");
+
+  /// Two pairs or more, as a fit takes them: `24:9.1 48:4.7`. One alone is a time of day.
+  private static final Pattern READINGS =
+      Pattern.compile("(?<!\\S)\\d+(?:[.,]\\d+)?:\\S+(?:\\s+\\d+(?:[.,]\\d+)?:\\S+)+(?!\\S)");
+
+  /// A course whose unit is said once: `from 100 to 20 C`.
+  private static final Pattern COURSE =
+      Pattern.compile(
+          "(?i)(?<![\\w.,])([-+]?\\d+(?:[.,]\\d+)?) to ([-+]?\\d+(?:[.,]\\d+)?) ?"
+              + "(°?[CF]|K|°?P|litres?|liters?|L|kg|min|h|bar|psi|kPa)(?![\\w/])");
 
   /// The symbol of an element that reads like milligrams.
   private static final Pattern MAGNESIUM = Pattern.compile("\\bMg(?=[ =:]*\\d)");
@@ -55,6 +67,8 @@ final class Said {
           new Step("C/h", "K/s", "0.000277777777778"),
           new Step("K/s", "K/min", "60"),
           new Step("mm/s", "m/s", "0.001"),
+          new Step("kohm", "Ω", "1000"),
+          new Step("kΩ", "Ω", "1000"),
           new Step("kJ/K", "J/K", "1000"),
           new Step("kJ/kg", "J/kg", "1000"),
           new Step("kJ/(kg K)", "J/(kg K)", "1000"));
@@ -65,7 +79,18 @@ final class Said {
   static String plain(String line) {
     String counted = COUNTED.matcher(line).replaceAll(Said::counted);
     String named = MAGNESIUM.matcher(counted).replaceAll("magnesium");
+    named = COURSE.matcher(named).replaceAll("$1 $3 to $2 $3");
     return HEX.matcher(named).replaceAll(hex -> String.valueOf(Long.parseLong(hex.group(1), 16)));
+  }
+
+  /// Readings and remarks, each at its hour or height, where a line holds a list of them.
+  static Optional<String> readings(String line) {
+    return READINGS.matcher(line).results().findFirst().map(MatchResult::group);
+  }
+
+  /// The line without them.
+  static String withoutReadings(String line) {
+    return readings(line).map(list -> line.replace(list, " ")).orElse(line);
   }
 
   private static String counted(MatchResult found) {

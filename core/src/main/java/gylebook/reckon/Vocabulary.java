@@ -22,9 +22,13 @@ final class Vocabulary {
           ("a an the at of in to for with from and or is are be been what whats what's how much many"
                   + " long does do did will would my i it its on by as when if than that this which"
                   + " was get gets need needs me your please reckon calculate find give tell"
-                  + " can should must have has we our want wanted into out up about after before"
+                  + " can should must have has we our want into out up about after before"
                   + " some so there then no not over under between equals convert")
               .split(" ", -1));
+
+  /// Words of the trade that no calculation has; read as near ones they would say something else.
+  private static final Set<String> TRADE =
+      Set.of("pale", "base", "wheat", "crystal", "munich", "vienna", "pilsner", "pils", "roast");
 
   private static final double NAME = 3;
   private static final double ANSWER = 1;
@@ -96,6 +100,9 @@ final class Vocabulary {
 
   /// The known word that a misspelt one is near to, if one alone is nearest.
   Optional<String> near(String word) {
+    if (TRADE.contains(word)) {
+      return Optional.empty();
+    }
     int far = word.length() >= 8 ? 2 : word.length() >= 4 ? 1 : 0;
     Set<String> known = new HashSet<>(spread.keySet());
     known.addAll(phrased);

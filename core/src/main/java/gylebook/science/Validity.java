@@ -1,6 +1,8 @@
 package gylebook.science;
 
 import gylebook.units.AnyUnit;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 
 /// The range in which a model was fitted or measured, and what it means to leave it.
@@ -26,6 +28,26 @@ public record Validity(String what, double least, double most, String outside) {
       return Optional.empty();
     }
     return Optional.of(
-        what + " is " + value + ", outside " + least + " to " + most + ": " + outside + ".");
+        what
+            + " is "
+            + figure(value)
+            + ", outside "
+            + figure(least)
+            + " to "
+            + figure(most)
+            + ": "
+            + outside
+            + ".");
+  }
+
+  /// Six digits tell any value from the end that it passed; nobody reads more.
+  private static String figure(double value) {
+    if (!Double.isFinite(value)) {
+      return String.valueOf(value);
+    }
+    BigDecimal six = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+    double size = Math.abs(value);
+    boolean plain = value == 0 || (size >= 1e-4 && size < 1e9);
+    return plain ? six.toPlainString() : six.toString();
   }
 }

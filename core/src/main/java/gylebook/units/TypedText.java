@@ -255,7 +255,9 @@ final class TypedText {
       return unclear("A " + quantity.words() + " cannot be below 0; got '" + typed + "'.", "");
     }
     if (!(inside >= least - slack && inside <= most + slack)) {
-      boolean percent = quantity == Quantity.SHARE && inside > most && inside <= 100 * most;
+      boolean bare = !typed.contains("%");
+      boolean percent =
+          bare && quantity == Quantity.SHARE && inside > most && inside <= 100 * most;
       String maybe = percent ? "Maybe you mean " + typed + " %?" : "";
       return unclear(
           "'"

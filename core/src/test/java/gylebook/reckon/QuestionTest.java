@@ -73,6 +73,24 @@ class QuestionTest {
         "carbonate 2.4 at 4 | carbonation-pressure beerC=4; wantedVol=2.4",
         "carbonate to 2.4 volumes at 40 F at 1600 m | "
             + "carbonation-pressure beerC=40 F; wantedVol=2.4 volumes; airKpa=(83.5277 kPa)",
+        "residual alkalinity 50 mg/L Ca 10 mg/L Mg 100 mg/L HCO3 | residual-alkalinity"
+            + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=100 mg/L",
+        "residual alkalinity Ca 50 mg/L Mg 10 mg/L HCO3 100 mg/L | residual-alkalinity"
+            + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=100 mg/L",
+        "time to chill 20 L from 100 to 20 C water 12 C flow 6 L/min | immersion-chilling-time"
+            + " wortKg=(20.6000 kg); startC=100 C; targetC=20 C; waterKgPerSec=(0.0998203 kg/s);"
+            + " waterC=12 C",
+        "co2 in closed room 20 m3 5 kg | room-gas-from-cylinder gasKg=5 kg; roomM3=20 m3",
+        "thermistor temperature 3 kohm | thermistor-temperature thermistorOhm=(3000 Ω)",
+        "lactic acid for mash pH 5.4 | mash-acid targetPh=5.4",
+        "where will it end 12 P 20 C 24:9.1 48:4.7 60:3.5:float | ferment-fit originalPlato=12 P;"
+            + " fermentC=20 C; readings=24:9.1 48:4.7 60:3.5:float",
+        "ferment readings 24:9,1 48:4,7 from 1.048 at 18 C | ferment-fit originalPlato=1.048;"
+            + " fermentC=18 C; readings=24:9,1 48:4,7",
+        "is it done 12 P 20 C 24:9.1 96:3.0 144:3.0 clean | ferment-done originalPlato=12 P;"
+            + " fermentC=20 C; readings=24:9.1 96:3.0 144:3.0; diacetyl=clean",
+        "pump need 2.4:quiet 1.0:rattled | pump-need remarks=2.4:quiet 1.0:rattled",
+        "dried yeast mass 190 thousand million | dried-yeast cellsCount=190e9",
         "carbonation 12 psi 4 C | carbonation beerC=4 C; gaugeKpa=12 psi",
         "strike 4.4 kg 66 C 15 L | strike liquorKg=(14.9730 kg); maltKg=4.4 kg; mashC=66 C",
         "strike 15 L 4.4 kg 66 C 18 C | "

@@ -102,6 +102,28 @@ class ReckonerTest {
     assertThat(refusal("latent-heat-fit", Map.of("water", "200"))).contains("200").contains("130");
   }
 
+  /// A share above all of it is refused without the advice to write what was written.
+  @Test
+  void tooLargeAShareIsRefusedWithItsLimit() {
+    String sentence =
+        refusal(
+            "bitterness-of-addition",
+            Map.of("hop", "30 g", "alpha", "140%", "wort-l", "20", "boiled", "60 min"));
+    assertThat(sentence).contains("140%").contains("100.0 %").doesNotContain("Maybe");
+  }
+
+  /// Cells are counted in words; what is shown can be typed again.
+  @Test
+  void manyCellsAreSaidInWords() {
+    Reckoning found =
+        known("cells-to-pitch")
+            .reckon(Map.of("wort", "20 L", "original", "1.050"), ReadingUnits.METRIC);
+    String shown = ((Reckoning.Answer) found).results().getFirst().shown();
+    assertThat(shown).matches("18\\d(\\.\\d)? thousand million");
+    Asked again = Question.read("dried yeast mass " + shown + " cells", ReadingUnits.METRIC);
+    assertThat(((Asked.Meant) again).typed().get("cells")).matches("18\\d(\\.\\d)?e9");
+  }
+
   @Test
   void aNearNameIsSuggested() {
     Search search = Reckoner.find("evaporation-haet");

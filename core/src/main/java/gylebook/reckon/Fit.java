@@ -147,7 +147,8 @@ final class Fit {
       return;
     }
     // What is still to come can at most find a place each, named and exact.
-    if (score + (tried.length - at) * (PLACED + NAMED + 4 * SHARED + EXACT + NEEDED + LIKELY) <= bestScore) {
+    if (score + (tried.length - at) * (PLACED + NAMED + 4 * SHARED + EXACT + NEEDED + LIKELY)
+        <= bestScore) {
       return;
     }
     for (int input = 0; input < calculation.inputs().size(); input++) {

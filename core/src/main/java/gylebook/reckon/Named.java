@@ -116,8 +116,7 @@ record Named(String javaName, Optional<UnitName> unitName) {
       return units.shown(unit.get().quantity(), unit.get().toInside(value));
     }
     boolean crowd = javaName.endsWith("Count") && value >= MANY_COUNT && value < MOST_COUNT;
-    String figure =
-        crowd ? figure(value / MANY_COUNT) + " thousand million" : figure(value);
+    String figure = crowd ? figure(value / MANY_COUNT) + " thousand million" : figure(value);
     return symbol().isEmpty() ? figure : figure + " " + symbol();
   }
 

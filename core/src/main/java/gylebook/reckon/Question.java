@@ -32,8 +32,6 @@ public final class Question {
   private static final int TRIED_MOST = 12;
   private static final int SHOWN_MOST = 4;
   private static final int AMOUNTS_MOST = 9;
-  private static final Set<String> ENDS = Set.of("in", "out");
-  private static final Set<String> JOINING = Set.of("and", "with", "plus", "to");
   private static final Vocabulary WORDS = new Vocabulary(Reckoner.all());
   private static final Set<String> SYMBOLS =
       Stream.concat(
@@ -82,8 +80,7 @@ public final class Question {
   private record Candidate(Calculation calculation, double words, double score, Fit fit) {}
 
   private void take(List<Piece> pieces) {
-    boolean ahead = namesAhead(pieces);
-    boolean last = !ahead && namesLast(pieces);
+    Beside beside = new Beside(pieces);
     for (int i = 0; i < pieces.size(); i++) {
       boolean named = i + 2 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
       switch (pieces.get(i)) {
@@ -99,8 +96,7 @@ public final class Question {
           words.addAll(Vocabulary.split(text));
         }
         case Piece.Figure(String text, boolean bare) ->
-            amounts.add(
-                new Fit.Amounted(text, bare, before(pieces, i, ahead, last), behind(pieces, i, ahead, last)));
+            amounts.add(new Fit.Amounted(text, bare, beside.before(i), beside.behind(i)));
         case Piece.Odd(String text) ->
             odd = Optional.of("'" + text + "' begins like an amount and is none.");
         case Piece.Equals _ ->
@@ -116,104 +112,6 @@ public final class Question {
       case Piece.Odd(String text) -> text;
       case Piece.Equals _ -> "=";
     };
-  }
-
-  /// The next word on one side that says something, before another amount comes; in front the small
-  /// ones as well: `from 15 C to 68 C`. A name with an equals sign speaks of its own value.
-  private static List<String> beside(List<Piece> pieces, int at, int step) {
-    List<String> beside = new ArrayList<>();
-    for (int i = at + step; i >= 0 && i < pieces.size(); i += step) {
-      boolean key = i + 1 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
-      if (key || !(pieces.get(i) instanceof Piece.Word(String text))) {
-        break;
-      }
-      List<String> split = Vocabulary.split(text);
-      boolean says = !split.stream().allMatch(Vocabulary::idle);
-      boolean others = says && step < 0 && spokenFor(pieces, i, beside);
-      if ((says || step < 0) && !others) {
-        beside.addAll(split);
-      }
-      if (says) {
-        break;
-      }
-    }
-    return beside;
-  }
-
-  /// Whether names are written ahead of amounts: `counterflow wort 3 L/min 95 C water 6 L/min`.
-  private static boolean namesAhead(List<Piece> pieces) {
-    if (saysLast(pieces)) {
-      return false;
-    }
-    for (int i = 0; i < pieces.size(); i++) {
-      if (pieces.get(i) instanceof Piece.Figure) {
-        return i > 1 && says(pieces.get(i - 1)) && pieces.get(i - 2) instanceof Piece.Word;
-      }
-    }
-    return false;
-  }
-
-  /// Whether each amount has its name behind it: `50 mg/L Ca 10 mg/L Mg 100 mg/L HCO3`.
-  private static boolean namesLast(List<Piece> pieces) {
-    for (int i = 0; i < pieces.size(); i++) {
-      boolean named = i + 1 < pieces.size() && says(pieces.get(i + 1));
-      if (pieces.get(i) instanceof Piece.Figure && !named) {
-        return false;
-      }
-    }
-    return saysLast(pieces);
-  }
-
-  private static boolean saysLast(List<Piece> pieces) {
-    return !pieces.isEmpty() && says(pieces.getLast());
-  }
-
-  /// Whether a piece may be part of a name; `wort in` and `wort out` are two of them.
-  private static boolean says(Piece piece) {
-    return piece instanceof Piece.Word(String text)
-        && !text.equalsIgnoreCase("pH")
-        && (ENDS.contains(text.toLowerCase(Locale.ROOT))
-            || !Vocabulary.split(text).stream().allMatch(Vocabulary::idle));
-  }
-
-  /// The words in front of an amount: all of its name where names stand ahead, none where the one
-  /// there is the name of the amount before.
-  private static List<String> before(List<Piece> pieces, int at, boolean ahead, boolean last) {
-    boolean others = last && at > 0 && says(pieces.get(at - 1)) && follows(pieces, at);
-    return others ? List.of() : ahead ? name(pieces, at, -1) : beside(pieces, at, -1);
-  }
-
-  private static boolean follows(List<Piece> pieces, int at) {
-    return pieces.subList(0, at).stream().anyMatch(Piece.Figure.class::isInstance);
-  }
-
-  /// The word behind an amount, all of its name where names stand there, unless it is the name
-  /// ahead of the next one.
-  private static List<String> behind(List<Piece> pieces, int at, boolean ahead, boolean last) {
-    boolean more =
-        pieces.subList(at + 1, pieces.size()).stream().anyMatch(Piece.Figure.class::isInstance);
-    return ahead && more ? List.of() : last ? name(pieces, at, 1) : beside(pieces, at, 1);
-  }
-
-  /// All words on one side until the next amount.
-  private static List<String> name(List<Piece> pieces, int at, int step) {
-    List<String> name = new ArrayList<>();
-    for (int i = at + step; i >= 0 && i < pieces.size(); i += step) {
-      boolean key = i + 1 < pieces.size() && pieces.get(i + 1) instanceof Piece.Equals;
-      if (key || !(pieces.get(i) instanceof Piece.Word(String text))) {
-        break;
-      }
-      name.addAll(Vocabulary.split(text));
-    }
-    return name;
-  }
-
-  /// A word in front that belongs to the amount before it, `6 kg malt and 30 kg water`, or that
-  /// stands too far off: `how hot must the water be for 6 kg malt`.
-  private static boolean spokenFor(List<Piece> pieces, int at, List<String> between) {
-    boolean joined = between.stream().anyMatch(JOINING::contains);
-    boolean follows = at > 0 && pieces.get(at - 1) instanceof Piece.Figure;
-    return (joined && follows) || between.size() > 1;
   }
 
   private Asked answer() {

@@ -17,14 +17,23 @@ import java.util.regex.Pattern;
 final class Said {
   /// Units behind a number beyond the table's: by the second, and by the joule, in other sizes.
   static final Set<String> UNITS =
-      Set.of("mm/s", "K/min", "C/min", "K/h", "C/h", "kJ/K", "kJ/kg", "kJ/(kg K)", "kg/m3", "kohm",
+      Set.of(
+          "mm/s",
+          "K/min",
+          "C/min",
+          "K/h",
+          "C/h",
+          "kJ/K",
+          "kJ/kg",
+          "kJ/(kg K)",
+          "kg/m3",
+          "kohm",
           "kΩ");
 
   private static final Map<String, Integer> POWERS =
       Map.of("thousand", 3, "million", 6, "billion", 9, "thousand million", 9);
   private static final Pattern COUNTED =
-      Pattern.compile(
-          "(?i)(\\d+(?:[.,]\\d+)?) ?(thousand million|thousand|million|billion)\\b");
+      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?) ?(thousand million|thousand|million|billion)\\b");
 
   /// Two pairs or more, as a fit takes them: `24:9.1 48:4.7`. One alone is a time of day.
   private static final Pattern READINGS =

@@ -256,8 +256,7 @@ final class TypedText {
     }
     if (!(inside >= least - slack && inside <= most + slack)) {
       boolean bare = !typed.contains("%");
-      boolean percent =
-          bare && quantity == Quantity.SHARE && inside > most && inside <= 100 * most;
+      boolean percent = bare && quantity == Quantity.SHARE && inside > most && inside <= 100 * most;
       String maybe = percent ? "Maybe you mean " + typed + " %?" : "";
       return unclear(
           "'"

@@ -31,7 +31,7 @@ final class ExplainedLiquor {
           Explained.of(
               "pH of the cast wort against one from distilled water",
               "0.3 x residual alkalinity/10 German degrees",
-              "all liquor, acid included; found in cast wort of about 12 P, slope from memory",
+              "all liquor, acid included; found in cast wort of about 12 P, slope second-hand",
               "kolbach1953");
       case MASH_CALCIUM, MASH_MAGNESIUM, MASH_SODIUM, MASH_CHLORIDE, MASH_SULFATE ->
           ion(outcome, MASH);

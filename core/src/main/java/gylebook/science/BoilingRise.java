@@ -17,13 +17,13 @@ public final class BoilingRise {
   ///
   /// - Valid: 0 to 0.6 extract and 5 to 1000 kPa; outside it refuses. Wort's mean molar mass is not
   ///   that of sucrose: 0.2 K at 12 P is good to 0.05 K.
-  /// - Source: Starzak and Peacock; constants read, the form around them from memory.
+  /// - Source: Starzak and Peacock; constants read in an abstract, the form is that of Margules.
   @Reckoned(
       name = "boiling-rise",
       says = "How much hotter wort boils than water under the same pressure.",
       equation = "psat(T) (1 - x) gamma = p, ln gamma = Q/(R T) x^2 (1 + a x + b x^2)",
       range = "0 to 60 % extract, 5 to 1000 kPa; refused outside")
-  @Source(key = "starzak-peacock-1997", trust = Trust.MEMORY)
+  @Source(key = "starzak-peacock-1997", trust = Trust.SECOND_HAND)
   @Source(key = "iapws-if97", at = "equation 31", trust = Trust.READ)
   public static double riseK(double extractFrac, @Usually(101.325) double pressureKpa) {
     Require.within("extract as a share", extractFrac, 0, 0.6);
@@ -50,7 +50,7 @@ public final class BoilingRise {
       says = "The temperature at which wort boils under a pressure.",
       equation = "T = Tsat(p) + rise(w, p)",
       range = "0 to 60 % extract, 5 to 1000 kPa; refused outside; good to 0.05 K at 12 %")
-  @Source(key = "starzak-peacock-1997", trust = Trust.MEMORY)
+  @Source(key = "starzak-peacock-1997", trust = Trust.SECOND_HAND)
   @Source(key = "iapws-if97", at = "equation 31", trust = Trust.READ)
   public static double wortC(double extractFrac, @Usually(101.325) double pressureKpa) {
     return riseK(extractFrac, pressureKpa) + Saturation.boilingC(pressureKpa);

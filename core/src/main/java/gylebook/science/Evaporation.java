@@ -18,7 +18,7 @@ public final class Evaporation {
   /// `E = 35 rho_s (rho_r - rho_s)^(1/3) (W_s - W_r)` kg/(h m2). Refused at or above the boiling
   /// point. Where the room's air is the lighter, or the damper, it answers 0: the formula knows no
   /// condensation.
-  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
+  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.SECOND_HAND)
   @Source(key = "shah-2002", at = "comparison of eleven formulas", trust = Trust.READ)
   @Reckoned(
       name = "evaporation-open",
@@ -41,7 +41,7 @@ public final class Evaporation {
   }
 
   /// The same with both vapour pressures at hand, for the simulator's inner loop.
-  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
+  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.SECOND_HAND)
   public static double openKgPerM2Sec(
       double saturationKpa, double waterC, double roomVapourKpa, double roomC, double pressureKpa) {
     double atSurface = pressureKpa - saturationKpa;
@@ -71,7 +71,7 @@ public final class Evaporation {
   }
 
   /// Heat that evaporation takes from an open hot surface, per area.
-  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
+  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.SECOND_HAND)
   @Source(key = "open-tank-table", at = "still air, the table to compare with", trust = Trust.READ)
   @Reckoned(
       name = "evaporation-heat",

@@ -22,7 +22,7 @@ public final class HoldingPower {
   ///
   /// `P = A (E h_fg + h_s (T - Ta)) + UA (T - Ta)`. Refused at or above the boiling point. An
   /// element weaker than this at the boiling point never brings the open kettle to the boil.
-  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
+  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.SECOND_HAND)
   @Source(key = "energy-balance", at = "heat of a held kettle", trust = Trust.COMPUTED)
   @Reckoned(
       name = "holding-power-open",
@@ -50,7 +50,7 @@ public final class HoldingPower {
   ///
   /// The lid's own coefficient is taken as 6.5 W/(m2 K). The leaking share is an assumption: 0.06
   /// for a hose slot, up to 0.25 for a loose lid.
-  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.MEMORY)
+  @Source(key = "shah-2014", at = "natural convection, quiet pool", trust = Trust.SECOND_HAND)
   @Source(key = "energy-balance", at = "heat of a held kettle", trust = Trust.COMPUTED)
   @Reckoned(
       name = "holding-power-lid",

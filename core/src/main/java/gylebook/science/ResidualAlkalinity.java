@@ -68,7 +68,7 @@ public final class ResidualAlkalinity {
   /// How much residual alkalinity raises the pH of **cast wort** of about 12 P, by Kolbach's slope.
   ///
   /// 0.3 for ten German degrees. Not the mash: see the class.
-  @Source(key = "kolbach1953", at = "0.3 pH per 10 degrees", trust = Trust.MEMORY)
+  @Source(key = "kolbach1953", at = "0.3 pH per 10 degrees", trust = Trust.SECOND_HAND)
   @Source(key = "barth-zaman-2015", at = "abstract: not for the mash", trust = Trust.READ)
   @Reckoned(
       name = "cast-wort-ph-shift",

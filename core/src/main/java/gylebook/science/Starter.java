@@ -72,7 +72,7 @@ public final class Starter {
   ///
   /// - Valid: yeast that ferments, with little air; n 20 thousand million cells in a gram of dry
   ///   matter, give or take half. Balling's yeast is a brewery's mean, not a starter's.
-  /// - Source: Balling's yeast as quoted in 2007; the cells in a gram from memory.
+  /// - Source: Balling's yeast as quoted in 2007; cells in a gram from a teaching laboratory.
   ///
   /// @param dropPlato fall of the apparent extract
   /// @param heldCountPerG cells in a gram of dry matter
@@ -82,7 +82,7 @@ public final class Starter {
       equation = "N = N0 + 0.0532 x 0.805 drop rho V n, not above 250e6 per mL",
       range = "yeast with little air; 20e9 cells in a gram of dry matter, give or take half")
   @Source(key = "balling", at = "gas and yeast", trust = Trust.SECOND_HAND)
-  @Source(key = "yeast-cell-mass", trust = Trust.MEMORY)
+  @Source(key = "yeast-cell-mass", trust = Trust.SECOND_HAND)
   public static double byMassCount(
       double startCount,
       double starterL,

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /// Whole tables that another program printed for one reference kettle (42 cm wide, 5500 W, bag of
 /// 38 cm, 2 m of hose 12.7/19.05 mm), where the reference rows hold only some of their cells; and
@@ -225,5 +227,24 @@ class RigTablesTest {
     assertThat(Thermocouple.tTypeMv(66)).isCloseTo(2.7316, within(1e-4));
     // A gain fault that explains 2.05 K at 98 C and none at 66 is 2.6 times the class's limit.
     assertThat(2.05 / Pt100.bLimitK(98)).isCloseTo(2.6, within(0.05));
+  }
+
+  /// Nine values of Shah's table (2014) for a quiet pool at 50 % humidity, as a public model of
+  /// pools has them: kg/(h m2) by the water's and the air's temperature.
+  @ParameterizedTest
+  @CsvSource({
+    "28, 28, 0.1360",
+    "28, 29, 0.1171",
+    "28, 30, 0.0968",
+    "29, 28, 0.1651",
+    "29, 29, 0.1463",
+    "29, 30, 0.1268",
+    "30, 28, 0.1959",
+    "30, 29, 0.1771",
+    "30, 30, 0.1575"
+  })
+  void evaporationIsThatOfShahsTable(double waterC, double roomC, double kgPerM2Hr) {
+    assertThat(3600 * Evaporation.openKgPerM2Sec(waterC, roomC, 0.5, 101.325))
+        .isCloseTo(kgPerM2Hr, within(0.0003));
   }
 }

@@ -32,13 +32,13 @@ public final class AlcoholShortcut {
   /// `q = 0.22 + 0.001 OE`, `RE = (q OE + AE)/(1 + q)`
   ///
   /// - Valid: 10 to 18 P within 0.1 P; biased by -0.01 to -0.09 P against measured means.
-  /// - Source: from memory.
+  /// - Source: quoted by Cutaia and others as the straight line `1/(1 + q) = 0.820 - 0.00066 OE`.
   @Reckoned(
       name = "alcohol-shortcut-moving",
       says = "The alcohol of a beer by a shortcut whose share moves with the wort's strength.",
       equation = "q = 0.22 + 0.001 OE; RE = (q OE + AE)/(1 + q)",
       range = "10 to 18 P, real extract 0.01 to 0.09 P low; use alcohol instead")
-  @Source(key = "balling", at = "moving factor", trust = Trust.MEMORY)
+  @Source(key = "cutaia2009", at = "table VI, older factors", trust = Trust.SECOND_HAND)
   public static Alcohol.Strength movingShare(
       @Span(least = 10, most = 18, beyond = "the bias was found for these worts only; it goes on")
           double originalPlato,

@@ -32,7 +32,7 @@ public final class BeerRefractometer {
   ///
   /// - Valid: beers without much caramel; k = 0.42, give or take 0.03. Refused where the reading is
   ///   above the wort's strength or so low that no extract would be left.
-  /// - Source: increments of the refractive index, of CRC and ICUMSA order, from memory.
+  /// - Source: increments of the refractive index by the table of the CRC Handbook.
   ///
   /// @param originalPlato strength of the wort
   /// @param readingPlato what the refractometer shows (Brix)
@@ -43,7 +43,7 @@ public final class BeerRefractometer {
       says = "What a refractometer reading in fermenting beer means.",
       equation = "A = (OE - B/f)/(2.0665 - 0.010665 OE - k); RE = OE - A (2.0665 - 0.010665 OE)",
       range = "near the end of fermentation 0.3 P, worse before; the spindle decides")
-  @Source(key = "refractive-increments", trust = Trust.MEMORY)
+  @Source(key = "refractive-increments", trust = Trust.READ)
   @Source(key = "speers-calculations", at = "Balling's constants", trust = Trust.READ)
   public static Meaning meaning(
       double originalPlato,

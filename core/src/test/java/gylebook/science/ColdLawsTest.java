@@ -341,4 +341,25 @@ class ColdLawsTest {
       assertThatIllegalArgumentException().isThrownBy(each::run).withMessageContaining("NaN");
     }
   }
+
+  /// The CRC Handbook's indices: 4 % of ethanol 1.3354, sucrose 1.3388, 1.3403 and 1.3418 at 4, 5
+  /// and 6 %, water 1.3330. A beer of 12 P with 4 % of alcohol, its increments added.
+  @Test
+  void alcoholBendsLightAsTheHandbookSays() {
+    double real = 12 - 4 * (2.0665 - 0.010665 * 12);
+    double index = 1.3388 + (real - 4) * (1.3403 - 1.3388) + 1.3354 - 1.3330;
+    double brix = 5 + (index - 1.3403) / (1.3418 - 1.3403);
+    assertThat(BeerRefractometer.meaning(12, brix, 1, 0.42).alcoholByMassFrac())
+        .isCloseTo(0.04, within(0.001));
+  }
+
+  /// `q = 0.22 + 0.001 OE` is the straight line 0.820 - 0.00066 OE that Cutaia and others quote.
+  @Test
+  void theMovingShareIsTheOneThatIsQuoted() {
+    for (double original : new double[] {10, 12, 14, 18}) {
+      double real = AlcoholShortcut.movingShare(original, 3).realExtractPlato();
+      assertThat((original - real) / (original - 3))
+          .isCloseTo(0.820 - 0.00066 * original, within(0.001));
+    }
+  }
 }

@@ -47,6 +47,8 @@ class DryHopBitternessTest {
     assertThat(bitter.mostMgPerL()).isCloseTo(40 + 15 * 0.70, within(1e-9));
     assertThat(bitter.breakEvenLossFrac()).isCloseTo((8.775 + 10.5) / 2 / 40, within(1e-9));
     assertThat(DryHopBitterness.after(8, 5, 0.003).breakEvenLossFrac()).isEqualTo(1);
+    double half = DryHopBitterness.after(40, 3.87 / 2, 0.003).leastMgPerL();
+    assertThat(half).isCloseTo(40 - 20 * 0.5 + 1.935 * 3 * 0.9 * 0.65, within(1e-9));
     assertThat(DryHopBitterness.after(0, 0, 0.003).breakEvenLossFrac()).isEqualTo(1);
   }
 

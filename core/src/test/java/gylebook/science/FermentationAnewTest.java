@@ -191,6 +191,18 @@ class FermentationAnewTest {
     }
   }
 
+  /// Half the hours at the warmth in which the clock runs twice as fast: 20 C and ln 2/ln 2.2 of 10 K.
+  @Test
+  void warmHoursCountByTheClock() {
+    double warmC = 20 + 10 * Math.log(2) / Math.log(2.2);
+    FermentationFit.Ahead at20 =
+        FermentationFit.ahead(12, 20, "24:9.1 48:4.7", 72, 0.15, 0.77, 0.04);
+    FermentationFit.Ahead warm =
+        FermentationFit.ahead(12, warmC, "12:9.1 24:4.7", 36, 0.15, 0.77, 0.04);
+    assertThat(warm.extractPlato()).isCloseTo(at20.extractPlato(), within(1e-9));
+    assertThat(warm.doubtPlato()).isCloseTo(at20.doubtPlato(), within(1e-9));
+  }
+
   /// A further reading of the float is expected where its offset puts it.
   @Test
   void aFurtherReadingOfTheFloatLiesWhereItsOffsetPutsIt() {

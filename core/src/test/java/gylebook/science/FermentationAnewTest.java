@@ -191,7 +191,8 @@ class FermentationAnewTest {
     }
   }
 
-  /// Half the hours at the warmth in which the clock runs twice as fast: 20 C and ln 2/ln 2.2 of 10 K.
+  /// Half the hours at the warmth in which the clock runs twice as fast: 20 C and ln 2/ln 2.2 of 10
+  /// K.
   @Test
   void warmHoursCountByTheClock() {
     double warmC = 20 + 10 * Math.log(2) / Math.log(2.2);

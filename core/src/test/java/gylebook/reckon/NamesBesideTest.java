@@ -13,7 +13,8 @@ import java.util.function.BinaryOperator;
 import org.junit.jupiter.api.Test;
 
 /// A line that names each amount, on one side throughout, is never understood otherwise, in
-/// whatever order (seeds 1 and 2, with `-Plong` to 8): a calcium that is taken for a magnesium answers another question.
+/// whatever order (seeds 1 and 2, with `-Plong` to 8): a calcium that is taken for a magnesium
+/// answers another question.
 class NamesBesideTest {
   private static final int ORDERS = Boolean.getBoolean("long") ? 8 : 2;
 

@@ -51,7 +51,7 @@ final class KettleBehind {
     StringBuilder html = new StringBuilder("<section class=\"entries\"><h2>Note a reading</h2>");
     follower.instruments().forEach(instrument -> html.append(entry(instrument, day)));
     html.append(
-        "</section><details><summary>Seen beside that: flow, level, chiller, circuit</summary>");
+        "</section><details><summary>Seen beside that: flow, level, chiller, fermenter, circuit</summary>");
     for (Sighting sighting : Sighting.values()) {
       html.append(seen(sighting));
     }

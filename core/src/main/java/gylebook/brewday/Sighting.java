@@ -18,6 +18,7 @@ public enum Sighting {
   LEVEL_ROUND_BAG(
       "level round the bag", "above the floor, pump on", Quantity.LENGTH, "levelM", 600),
   CHILLED("wort out of the chiller", "as it runs", Quantity.TEMPERATURE, "chilledC", 300),
+  IN_FERMENTER("litres in the fermenter", "by its marks", Quantity.VOLUME, "fermenterL", 86_400),
   DUTY("duty", "as the controller shows it", Quantity.SHARE, "dutyFrac", 180),
   OTHER_LOAD("other load", "on the same circuit", Quantity.CURRENT, "loadA", 86_400);
 

@@ -30,6 +30,9 @@ final class WhatCame {
 
   private static final double MIN_SEC = 60;
   private static final double DAY_SEC = 86_400;
+  /// Of litres read off a fermenter's marks, as for the sugar that primes them: a habit, no source.
+  private static final double MARKS_DOUBT_RATIO = 0.03;
+
   private static final String CAST = "cast";
   private static final String BOIL = "boilReached";
 
@@ -79,6 +82,7 @@ final class WhatCame {
           strength(from(DayOrder.BAG_OUT, 0), from(BOIL, 5 * MIN_SEC), tick(BOIL));
       case "strengthPlato" -> strength(from(CAST, 0), from(CAST, DAY_SEC), tick(CAST));
       case "castC" -> chilled();
+      case "fermenterL" -> inFermenter();
       default -> Optional.empty();
     };
   }
@@ -201,6 +205,26 @@ final class WhatCame {
     }
     return best(all)
         .or(() -> warmth(Probe.Place.KETTLE, from("chilled", -MIN_SEC), toSec, tick("chilled")));
+  }
+
+  /// The wort in the fermenter, by its marks: the last that was read, for more may run in after.
+  private Optional<Came> inFermenter() {
+    double fromSec = from(CAST, -10 * MIN_SEC);
+    double toSec = from(CAST, DAY_SEC);
+    Optional<Came> last = Optional.empty();
+    for (DayNote note : readings) {
+      boolean inTime = sec(note) >= fromSec && sec(note) <= toSec;
+      if (inTime
+          && note.event() instanceof Event.ReadingTaken taken
+          && taken.instrument().equals(Sighting.IN_FERMENTER.says())
+          && Typed.parse(taken.asRead(), Quantity.VOLUME.inside())
+              instanceof Typed.Read(Entered read)) {
+        double volumeL = read.inside();
+        double doubtL = MARKS_DOUBT_RATIO * volumeL;
+        last = Optional.of(new Came(note.seq(), taken.instrument(), volumeL, doubtL));
+      }
+    }
+    return last;
   }
 
   /// By a thermometer that was carried there, of which no more is known than of the one at hand.

@@ -182,6 +182,19 @@ class DayJudgedTest {
     assertThat(came(Foreseen.DAY, "strengthPlato")).contains(12.3);
   }
 
+  /// The last counts, for more may run in; what was read before the run-off is of another gyle.
+  @Test
+  void theLitresInTheFermenterAreReadOffItsMarks() {
+    read(100, "litres in the fermenter", "KETTLE", "1 L");
+    reached(260, "cast");
+    assertThat(came(Foreseen.DAY, "fermenterL")).isEmpty();
+    read(255, "litres in the fermenter", "KETTLE", "15 L");
+    read(265, "litres in the fermenter", "KETTLE", "5 gal");
+    assertThat(came(Foreseen.DAY, "fermenterL").orElseThrow()).isCloseTo(18.927, within(1e-3));
+    assertThat(row(Foreseen.DAY, "fermenterL").came().orElseThrow().doubt())
+        .isCloseTo(0.03 * 18.927, within(1e-3));
+  }
+
   @Test
   void aForecastThatCameAfterwardsIsNotHeldAgainstIt() {
     long strike = reached(39, "strikeReady");

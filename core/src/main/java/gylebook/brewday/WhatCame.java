@@ -30,6 +30,7 @@ final class WhatCame {
 
   private static final double MIN_SEC = 60;
   private static final double DAY_SEC = 86_400;
+
   /// Of litres read off a fermenter's marks, as for the sugar that primes them: a habit, no source.
   private static final double MARKS_DOUBT_RATIO = 0.03;
 

@@ -54,7 +54,7 @@ final class CalcText {
   }
 
   void answer(Calculation calculation, Reckoning.Answer answer, List<Opinion> opinions) {
-    answer.lines().forEach(line -> out.println(line.words()));
+    answer.lines(calculation).forEach(line -> out.println(line.words()));
     answer.remarks().forEach(out::println);
     out.println(
         "  from "

@@ -137,9 +137,9 @@ final class ReckonPage {
 
   private void answered(Asked.Meant meant, Reckoning.Answer answer) {
     html.append("<div role=\"status\">");
-    for (Reckoning.Line result : answer.lines()) {
+    for (Reckoning.Line result : answer.lines(meant.calculation())) {
       html.append("<p class=\"figure\"><b>").append(escaped(result.amount().shown()));
-      html.append("</b> <span>").append(escaped(result.amount().name().replace('-', ' ')));
+      html.append("</b> <span>").append(escaped(result.name()));
       result
           .giveOrTake()
           .ifPresent(doubt -> html.append(", give or take ").append(escaped(doubt.shown())));

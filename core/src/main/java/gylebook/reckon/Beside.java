@@ -5,11 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /// The words that stand beside the amounts of a line, and on which side their names are.
 final class Beside {
   private static final Set<String> ENDS = Set.of("in", "out");
   private static final Set<String> JOINING = Set.of("and", "with", "plus", "to");
+
+  private static final Pattern LASTS =
+      Pattern.compile(
+          "(?i).*\\d ?(s|sec.*|m|min.*|h|hrs?|hours?|d|days?|weeks?|wks?|months?|years?)");
 
   private final List<Piece> pieces;
   private final boolean ahead;
@@ -25,15 +30,43 @@ final class Beside {
   /// there is the name of the amount before.
   List<String> before(int at) {
     boolean others = last && at > 0 && says(pieces.get(at - 1)) && follows(at);
-    return others ? List.of() : ahead ? name(at, -1) : beside(at, -1);
+    List<String> before = others ? List.of() : ahead ? name(at, -1) : beside(at, -1);
+    if (!begins(at) || before.contains("from")) {
+      return before;
+    }
+    List<String> course = new ArrayList<>(before);
+    course.addFirst("from");
+    return course;
   }
 
   /// The word behind an amount, all of its name where names stand there, unless it is the name
   /// ahead of the next one.
   List<String> behind(int at) {
+    if (at + 1 < pieces.size() && scale(at + 1)) {
+      return beside(at, 1);
+    }
     boolean more =
         pieces.subList(at + 1, pieces.size()).stream().anyMatch(Piece.Figure.class::isInstance);
     return ahead && more ? List.of() : last ? name(at, 1) : beside(at, 1);
+  }
+
+  /// By volume or by mass: that belongs to the share in front of it.
+  private boolean scale(int at) {
+    boolean by = says(at, "by") && (says(at + 1, "mass") || says(at + 1, "weight"));
+    return by || says(at, "abv") || says(at, "abw") || (says(at, "by") && says(at + 1, "volume"));
+  }
+
+  private boolean says(int at, String word) {
+    return at < pieces.size()
+        && pieces.get(at) instanceof Piece.Word(String text)
+        && text.equalsIgnoreCase(word);
+  }
+
+  /// Whether a course begins with an amount: `100 to 20 C`.
+  private boolean begins(int at) {
+    return at + 2 < pieces.size()
+        && says(at + 1, "to")
+        && pieces.get(at + 2) instanceof Piece.Figure;
   }
 
   /// The next word on one side that says something, before another amount comes; in front the small
@@ -48,6 +81,9 @@ final class Beside {
       List<String> split = Vocabulary.split(text);
       boolean says = !split.stream().allMatch(Vocabulary::idle);
       boolean others = says && step < 0 && spokenFor(i, beside);
+      if (step < 0 && text.equalsIgnoreCase("for") && !lasts(at)) {
+        break; // `strike water for 4.5 kg`: the water is not the amount.
+      }
       if ((says || step < 0) && !others) {
         beside.addAll(split);
       }
@@ -56,6 +92,11 @@ final class Beside {
       }
     }
     return beside;
+  }
+
+  /// Whether an amount is a time: `boiled for 60 min` says what lasts.
+  private boolean lasts(int at) {
+    return pieces.get(at) instanceof Piece.Figure(String text, _) && LASTS.matcher(text).matches();
   }
 
   /// Whether names are written ahead of amounts: `counterflow wort 3 L/min 95 C water 6 L/min`.

@@ -1,6 +1,7 @@
 package gylebook.reckon;
 
 import gylebook.science.Atmosphere;
+import gylebook.science.Saturation;
 import gylebook.science.WaterDensity;
 import gylebook.units.AnyUnit;
 import gylebook.units.Quantity;
@@ -25,6 +26,8 @@ final class Bridge {
 
   private static final String WORT_SAID = " of wort at 1.03 kg/L";
   private static final Set<String> WATERS = Set.of("liquor", "water", "rinse", "mass", "cold");
+  private static final Set<String> THICK = Set.of("thickness", "liquor");
+  private static final Set<String> ALTITUDES = Set.of("m", "km", "ft");
   private static final Set<String> AIRS = Set.of("pressure", "air");
 
   private Bridge() {}
@@ -48,7 +51,7 @@ final class Bridge {
       return Optional.of(new Crossed(sized.get(), typed));
     }
     if (unit.equals("kPa") && AIRS.contains(last)) {
-      return inside(typed, Unit.known(Quantity.LENGTH, "m")).flatMap(m -> pressure(m, typed));
+      return altitudeM(typed).flatMap(m -> pressure(m, typed));
     }
     if (unit.equals("kg") && WATERS.contains(last)) {
       return inside(typed, Quantity.VOLUME.inside())
@@ -70,9 +73,15 @@ final class Bridge {
       return inside(typed, Quantity.FLOW.inside())
           .map(flow -> new Crossed(digits(flow * WORT_KG_PER_L) + " kg/s", typed + WORT_SAID));
     }
-    if (unit.equals("kg/kg") && last.equals("thickness")) {
+    if (unit.equals("kg/kg") && THICK.contains(last)) {
       return inside(typed, Unit.known(Quantity.SPECIFIC_VOLUME, "L/kg"))
           .map(each -> new Crossed(digits(each * kgPerL()) + " kg/kg", typed + " of water"));
+    }
+    if (unit.equals("°C") && last.equals("boil")) {
+      return altitudeM(typed)
+          .filter(Bridge::standard)
+          .map(m -> Saturation.boilingC(Atmosphere.stationKpa(m)))
+          .map(c -> new Crossed(digits(c) + " °C", "where water boils at " + typed));
     }
     boolean share = wanted.javaName().endsWith("Frac");
     if (share && last.equals("extract")) {
@@ -94,11 +103,19 @@ final class Bridge {
         : Optional.empty();
   }
 
+  /// A height above the sea is told in metres or feet; 40 cm are the width of a kettle.
+  private static Optional<Double> altitudeM(String typed) {
+    return Typed.parse(typed, Unit.known(Quantity.LENGTH, "m")) instanceof Typed.Read read
+            && ALTITUDES.contains(read.entered().unit().symbol())
+        ? Optional.of(read.entered().inside())
+        : Optional.empty();
+  }
+
   /// Why a height is none that an air pressure is known for; empty when it is no height.
   static Optional<String> tooHigh(Named wanted, String typed) {
     List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
     boolean air = wanted.symbol().equals("kPa") && !stem.isEmpty() && AIRS.contains(stem.getLast());
-    return (air ? inside(typed, Unit.known(Quantity.LENGTH, "m")) : Optional.<Double>empty())
+    return (air ? altitudeM(typed) : Optional.<Double>empty())
         .filter(height -> !standard(height))
         .map(height -> typed + " is no altitude here; it must lie between -500 and 11000 m.");
   }

@@ -162,7 +162,7 @@ public final class Calculation {
     List<Amount> held = new ArrayList<>(amounts);
     held.addAll(results.amounts());
     List<String> cautions = new ArrayList<>(beyond(arguments, units));
-    cautions.addAll(ranges.cautions(all, held));
+    cautions.addAll(ranges.cautions(all, held, units));
     List<String> remarks = new ArrayList<>(crossed);
     remarks.addAll(results.remarks());
     return new Reckoning.Answer(amounts, results.amounts(), remarks, cautions, sources());

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /// Which typed amount belongs to which input of one calculation.
 ///
@@ -30,11 +31,15 @@ final class Fit {
   private static final double UNLIKELY = 2;
   private static final double TURNED = 0.6;
   private static final Set<String> COURSES = Set.of("from", "to", "start", "target", "end");
+  private static final Set<String> BEGINS =
+      Set.of("from", "start", "first", "hot", "earlier", "original");
+  private static final Set<String> AIMS = Set.of("to", "target", "end", "wanted", "later", "limit");
   private static final Set<String> LASTING = Set.of("held", "boiled", "stored", "rest", "cooling");
   private static final Pattern GRAVITY =
       Pattern.compile("(0[.,]9|1[.,][01])\\d{2,}|(9[5-9]\\d|1[01]\\d\\d)");
   private static final Pattern SHORT = Pattern.compile("1[.,][01]\\d");
   private static final Pattern SPINDLE = Pattern.compile("(0[.,]99|1[.,][01])\\d+");
+  private static final Pattern ALPHA = Pattern.compile("([1-9]|[12]\\d)([.,]\\d+)?");
   private static final Pattern MINUTES = Pattern.compile(".*\\d ?m");
 
   private final Calculation calculation;
@@ -49,6 +54,17 @@ final class Fit {
     Amounted {
       before = List.copyOf(before);
       behind = List.copyOf(behind);
+    }
+
+    /// Whether one of some words stands beside it, on either side.
+    boolean says(String... words) {
+      return Stream.of(words).anyMatch(word -> before.contains(word) || behind.contains(word));
+    }
+
+    /// Whether a word is the next to it, on either side.
+    boolean beside(String word) {
+      return (!before.isEmpty() && before.getFirst().equals(word))
+          || (!behind.isEmpty() && behind.getFirst().equals(word));
     }
 
     /// Passed over, another unit would be taken for the one that was meant.
@@ -76,7 +92,8 @@ final class Fit {
       Amounted heard = places.isEmpty() ? amount.behindNameOf(calculation) : amount;
       for (int i = 0; i < calculation.inputs().size(); i++) {
         boolean free = !given.contains(calculation.inputs().get(i).key());
-        row.add(free ? place(heard, i) : Optional.empty());
+        boolean asked = places.isEmpty() && isAsked(amount, i);
+        row.add(free && !asked ? place(amount, heard, i) : Optional.empty());
       }
       places.add(row);
     }
@@ -202,7 +219,23 @@ final class Fit {
     return given >= asked;
   }
 
-  private Optional<Place> place(Amounted amount, int at) {
+  /// Whether an amount right behind the name is what is reckoned, `draught line 2 m`, and the place
+  /// is none that must be given.
+  private boolean isAsked(Amounted amount, int at) {
+    Input input = calculation.inputs().get(at);
+    List<String> name = Vocabulary.split(calculation.name());
+    boolean behindName = !amount.before().isEmpty() && name.contains(amount.before().getFirst());
+    return behindName
+        && calculation.inputs().stream().anyMatch(each -> each.usual().isEmpty())
+        && !input.unit().isEmpty()
+        && input.usual().isPresent()
+        && !Vocabulary.split(input.words()).contains(amount.before().getFirst())
+        && calculation.outputs().stream().anyMatch(out -> out.unit().equals(input.unit()));
+  }
+
+  /// @param typed the amount with all words beside it
+  /// @param amount without those that only say what is reckoned
+  private Optional<Place> place(Amounted typed, Amounted amount, int at) {
     Input input = calculation.inputs().get(at);
     if (input.text()) {
       return Optional.empty();
@@ -211,9 +244,18 @@ final class Fit {
     if (wanted.isDifference() && GRAVITY.matcher(amount.text()).matches()) {
       return Optional.empty();
     }
+    double named = named(amount, wanted);
+    if (Habit.never(typed, input, wanted, named > 0)) {
+      return Optional.empty();
+    }
     boolean aimed = wanted.symbol().equals("pH") && input.words().equals("target");
-    double needed = input.usual().isEmpty() ? NEEDED : aimed ? AIMED : 0;
-    double score = PLACED + named(amount, wanted) + needed;
+    double aim = aimed && Habit.mashPh(amount.text()) ? LIKELY : aimed ? AIMED : 0;
+    double score =
+        PLACED + named + course(amount, wanted) + (input.usual().isEmpty() ? NEEDED : aim);
+    Optional<Bridge.Crossed> ions = Ions.cross(wanted, typed);
+    if (ions.isPresent()) {
+      return ions.map(c -> new Place(c.value(), c.how(), score + CROSSED));
+    }
     if (wanted.read(amount.text()) instanceof Typed.Read) {
       return Optional.of(new Place(amount.text(), "", score + suits(amount, wanted)));
     }
@@ -221,12 +263,31 @@ final class Fit {
       String whole = amount.text().replace(',', '.') + "0";
       return Optional.of(new Place(whole, "a specific gravity", score + BARE + LIKELY));
     }
+    if (amount.bare() && named > 0 && percent(amount.text(), wanted)) {
+      return Optional.of(new Place(amount.text() + " %", "per cent", score + CROSSED));
+    }
     boolean gravity = GRAVITY.matcher(amount.text()).matches();
     if (amount.bare() && !gravity) {
       return Optional.empty();
     }
     return Bridge.cross(wanted, amount.text(), units)
         .map(crossed -> new Place(crossed.value(), crossed.how(), score + CROSSED));
+  }
+
+  /// `from 100 to 20`: where a course begins and ends is said in front of its amounts.
+  private static double course(Amounted amount, Named wanted) {
+    List<String> stem = wanted.unitName().map(name -> name.stem()).orElse(List.of());
+    String last = stem.isEmpty() ? "" : stem.getLast();
+    String nearest = amount.before().isEmpty() ? "" : amount.before().getFirst();
+    boolean begins = nearest.equals("from") && BEGINS.contains(last);
+    boolean ends = nearest.equals("to") && AIMS.contains(last);
+    return begins || ends ? LIKELY : 0;
+  }
+
+  /// `6.5 aa` on a bag of hops is per cent.
+  private static boolean percent(String text, Named wanted) {
+    boolean alpha = wanted.unitName().filter(name -> name.stem().contains("alpha")).isPresent();
+    return alpha && wanted.javaName().endsWith("Frac") && ALPHA.matcher(text).matches();
   }
 
   private static boolean gravity(Named wanted) {
@@ -237,7 +298,8 @@ final class Fit {
     boolean gravity = gravity(wanted);
     if (!amount.bare()) {
       boolean minutes = MINUTES.matcher(amount.text()).matches() && !wanted.symbol().equals("m");
-      double habit = Bridge.saidInLitres(wanted) ? -1 : lasts(wanted) ? 1 : 0;
+      boolean degrees = wanted.symbol().equals("K") && !amount.text().endsWith("K");
+      double habit = Bridge.saidInLitres(wanted) ? -1 : lasts(wanted) ? 1 : degrees ? -NEEDED : 0;
       return habit + (minutes ? EXACT / 2 : EXACT);
     }
     double score = BARE;

@@ -9,6 +9,7 @@ import gylebook.units.UnitName;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -22,6 +23,20 @@ record Named(String javaName, Optional<UnitName> unitName) {
   private static final double MANY_COUNT = 1e9;
   private static final double MOST_COUNT = 1e15;
 
+  /// How a rate is read out.
+  private static final Map<String, String> PER =
+      Map.of(
+          "1/s", "per second",
+          "1/min", "per minute",
+          "1/h", "per hour",
+          "1/d", "per day",
+          "1/K", "per kelvin",
+          "1/mL", "per mL",
+          "1/g", "per g");
+
+  private static final double SHARE_LEAST = 1e-5;
+  private static final double THOUSANDS = 1e4;
+  private static final double APART_LEAST_K = 5e-4;
   private static final Set<String> DIFFERENCES =
       Set.of("doubt", "drop", "difference", "correction", "gap");
 
@@ -81,6 +96,20 @@ record Named(String javaName, Optional<UnitName> unitName) {
     return bare ? digits(there) : digits(there) + " " + read.symbol();
   }
 
+  /// A value beside its limits, in the reader's unit and with no more digits than tell it from
+  /// them.
+  String told(double value, ReadingUnits units, int digits) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    Optional<Unit> own = unit().filter(known -> known.quantity() == Quantity.TEMPERATURE);
+    if (own.isPresent()) {
+      Unit read = units.unit(Quantity.TEMPERATURE);
+      double there = read.fromInside(own.get().toInside(value));
+      BigDecimal shown = new BigDecimal(there).round(new MathContext(digits));
+      return shown.stripTrailingZeros().toPlainString() + " " + read.symbol();
+    }
+    return typed(rounded.doubleValue(), units);
+  }
+
   private static String digits(double value) {
     BigDecimal nine = new BigDecimal(value).round(new MathContext(9)).stripTrailingZeros();
     double size = Math.abs(value);
@@ -109,15 +138,30 @@ record Named(String javaName, Optional<UnitName> unitName) {
         unit()
             .filter(known -> known.quantity() != Quantity.NUMBER)
             .filter(known -> !offTheScale(known, value));
+    Optional<Quantity> quantity = unit.map(Unit::quantity);
+    if (quantity.equals(Optional.of(Quantity.SHARE)) && value > 0 && value < SHARE_LEAST) {
+      return "less than 0.001 %";
+    }
+    boolean apart = quantity.equals(Optional.of(Quantity.TEMPERATURE_DIFFERENCE));
+    if (apart && Math.abs(value) < APART_LEAST_K && value != 0) {
+      return "less than 0.0005 K";
+    }
     if (unit.isPresent() && keepsItsUnit(unit.get())) {
-      return unit.get().shown(unit.get().toInside(value));
+      return unit.get().shown(unit.get().toInside(threeOfMany(unit.get(), value)));
     }
     if (unit.isPresent()) {
       return units.shown(unit.get().quantity(), unit.get().toInside(value));
     }
     boolean crowd = javaName.endsWith("Count") && value >= MANY_COUNT && value < MOST_COUNT;
     String figure = crowd ? figure(value / MANY_COUNT) + " thousand million" : figure(value);
-    return symbol().isEmpty() ? figure : figure + " " + symbol();
+    String each = PER.getOrDefault(symbol(), symbol());
+    return each.isEmpty() ? figure : figure + " " + each;
+  }
+
+  /// Nobody knows a concentration of thousands to the last digit.
+  private static double threeOfMany(Unit unit, double value) {
+    boolean many = unit.quantity() == Quantity.CONCENTRATION && value >= THOUSANDS;
+    return many ? new BigDecimal(value).round(new MathContext(3)).doubleValue() : value;
   }
 
   /// A concentration in air is no concentration in beer, a millivolt reads badly in volts, and a
@@ -125,6 +169,8 @@ record Named(String javaName, Optional<UnitName> unitName) {
   private boolean keepsItsUnit(Unit unit) {
     return switch (unit.quantity()) {
       case CONCENTRATION, VOLTAGE, CURRENT -> true;
+      case VOLUME -> unit.symbol().equals("m³");
+      case ENERGY -> unit.symbol().equals("kJ") || unit.symbol().equals("kcal");
       case GRAVITY -> isDifference();
       default -> false;
     };

@@ -24,10 +24,8 @@ import java.util.stream.Stream;
 /// silence; what is not understood is said in one sentence.
 @AnyUnit("reads amounts of every unit")
 public final class Question {
-  private static final double SURE = 0.28;
-  private static final double NEAR = 0.5;
-  private static final double FAR = 0.3;
   private static final double LEFT = 0.5;
+  private static final double UNPLACED = 0.2;
   private static final double MISSING = 0.12;
   private static final int TRIED_MOST = 12;
   private static final int SHOWN_MOST = 4;
@@ -45,6 +43,7 @@ public final class Question {
   private final ReadingUnits units;
   private final List<String> words = new ArrayList<>();
   private final List<String> raw = new ArrayList<>();
+  private final Map<String, String> asTyped = new LinkedHashMap<>();
   private final List<Fit.Amounted> amounts = new ArrayList<>();
   private final Map<String, String> given = new LinkedHashMap<>();
   private final List<String> remarks = new ArrayList<>();
@@ -77,8 +76,6 @@ public final class Question {
     return question.answer();
   }
 
-  private record Candidate(Calculation calculation, double words, double score, Fit fit) {}
-
   private void take(List<Piece> pieces) {
     Beside beside = new Beside(pieces);
     for (int i = 0; i < pieces.size(); i++) {
@@ -93,7 +90,9 @@ public final class Question {
         }
         case Piece.Word(String text) -> {
           raw.add(text);
-          words.addAll(Vocabulary.split(text));
+          List<String> split = Vocabulary.split(text);
+          words.addAll(split);
+          split.forEach(word -> asTyped.put(word, split.size() == 1 ? text : word));
         }
         case Piece.Figure(String text, boolean bare) ->
             amounts.add(new Fit.Amounted(text, bare, beside.before(i), beside.behind(i)));
@@ -135,34 +134,16 @@ public final class Question {
     if (candidates.isEmpty() || (slight && !amounts.isEmpty())) {
       return unknown();
     }
-    double most = candidates.stream().mapToDouble(Candidate::words).max().orElse(0);
-    Candidate first =
-        candidates.stream()
-            .filter(each -> each.fit().left().isEmpty() && each.words() >= NEAR * most)
-            .findFirst()
-            .or(() -> candidates.stream().filter(each -> whole(each, most)).findFirst())
-            .orElse(candidates.getFirst());
-    List<Calculation> others =
-        candidates.stream()
-            .filter(each -> !each.equals(first))
-            .filter(each -> each.words() >= NEAR * first.words())
-            .limit(SHOWN_MOST)
-            .map(Candidate::calculation)
-            .toList();
+    Candidate found = Candidate.meant(candidates);
+    Candidate first = plainly.isPresent() ? found : found.orHearing(candidates);
+    List<Calculation> others = first.others(candidates, SHOWN_MOST);
     long known = words.stream().filter(word -> !Vocabulary.idle(word)).count();
     boolean text = first.calculation().inputs().stream().anyMatch(Input::text);
-    boolean strange = unused.size() >= known && !text;
-    return plainly.isEmpty() && (first.words() < SURE || strange)
+    boolean done = !amounts.isEmpty() && first.fit().missing().isEmpty();
+    boolean strange = unused.size() >= known + (done ? 1 : 0) && !text;
+    return plainly.isEmpty() && (first.words() < Candidate.SURE || strange)
         ? torn(candidates)
         : meant(first, others);
-  }
-
-  /// Less plainly meant, but nothing that was typed is left over and nothing is missing.
-  private static boolean whole(Candidate each, double most) {
-    return each.fit().left().isEmpty()
-        && each.fit().missing().isEmpty()
-        && each.words() >= FAR * most
-        && each.words() > SURE;
   }
 
   /// A name of the catalogue stands in the line as it is.
@@ -186,14 +167,23 @@ public final class Question {
         continue;
       }
       Optional<String> near = WORDS.near(word);
-      if (near.isPresent()) {
-        remarks.add("'" + word + "' was read as '" + near.get() + "'.");
+      Optional<List<String>> parts = near.isPresent() ? Optional.empty() : WORDS.parts(word);
+      if (parts.isPresent()) {
+        String apart = String.join(" ", parts.get());
+        remarks.add("'" + typed(word) + "' was read as '" + apart + "'.");
+        words.set(i, parts.get().getFirst());
+        words.add(i + 1, parts.get().getLast());
+      } else if (near.isPresent()) {
+        remarks.add("'" + typed(word) + "' was read as '" + near.get() + "'.");
         words.set(i, near.get());
       } else {
         unused.add(word);
       }
     }
     words.removeAll(unused);
+    if (words.stream().allMatch(Vocabulary::idle) && raw.stream().anyMatch(Said::isFormula)) {
+      words.add("salt");
+    }
   }
 
   private List<Candidate> candidates(Optional<Calculation> plainly) {
@@ -210,40 +200,40 @@ public final class Question {
         .toList();
   }
 
-  /// Where nothing takes all amounts, a mass in a volume may be meant as a dose: `5 g in 20 L`.
+  /// Where nothing takes all amounts, two may be meant as one: `5 g in 20 L` is a dose.
   private List<Candidate> spread(List<Candidate> plain, Optional<Calculation> plainly) {
-    Optional<Spread> spread = leavesNothing(plain) ? Optional.empty() : Spread.of(amounts);
-    if (spread.isEmpty()) {
-      return plain;
-    }
     List<Fit.Amounted> typed = List.copyOf(amounts);
-    amounts.clear();
-    amounts.addAll(spread.get().amounts());
-    List<Candidate> dosed = candidates(plainly);
-    if (leavesNothing(dosed)) {
-      remarks.add(spread.get().says());
-      return dosed;
+    List<Spread> spreads = Candidate.anyTakesAll(plain) ? List.of() : Spread.of(typed);
+    for (Spread spread : spreads) {
+      amounts.clear();
+      amounts.addAll(spread.amounts());
+      List<Candidate> joined = candidates(plainly);
+      if (Candidate.anyTakesAll(joined)) {
+        remarks.add(spread.says());
+        return joined;
+      }
     }
     amounts.clear();
     amounts.addAll(typed);
     return plain;
   }
 
-  private static boolean leavesNothing(List<Candidate> candidates) {
-    double most = candidates.stream().mapToDouble(Candidate::words).max().orElse(0);
-    return candidates.stream()
-        .anyMatch(each -> each.fit().left().isEmpty() && each.words() >= NEAR * most);
+  private Set<String> deaf(Calculation calculation) {
+    return words.stream()
+        .filter(word -> !Vocabulary.slight(word) && !WORDS.concerns(calculation, word))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private Candidate fitted(Calculation calculation, double words) {
     Fit fit = new Fit(calculation, amounts, given.keySet(), units);
     long named = fit.missing().stream().filter(input -> given.containsKey(input.key())).count();
     boolean placed = readings.isEmpty() || calculation.inputs().stream().anyMatch(Input::text);
+    double meant = placed ? words : words * UNPLACED;
     double score =
-        words
+        meant
             - LEFT * (fit.left().size() + fit.forcedCount() + (placed ? 0 : 1))
             - MISSING * (fit.missing().size() - (double) named);
-    return new Candidate(calculation, words, score, fit);
+    return new Candidate(calculation, meant, score, fit, deaf(calculation));
   }
 
   private Asked unknown() {
@@ -253,9 +243,19 @@ public final class Question {
           "That is an amount without a question; say what to reckon from it, as in 'plato 1.048'.",
           List.of());
     }
-    String what = String.join(" ", unused.isEmpty() ? words : unused);
+    String what =
+        (unused.isEmpty() ? words : unused)
+            .stream()
+                .filter(word -> !Vocabulary.idle(word))
+                .map(this::typed)
+                .collect(Collectors.joining(" "));
     return new Asked.Unclear(
         "'" + what + "' is nothing that can be reckoned here; the list shows what can.", List.of());
+  }
+
+  /// A word as it was typed, with its ending.
+  private String typed(String word) {
+    return asTyped.getOrDefault(word, word);
   }
 
   private static Asked torn(List<Candidate> candidates) {
@@ -279,7 +279,11 @@ public final class Question {
       String sentence = fit.tooHigh(left).orElseGet(() -> Wants.homeless(calculation, left));
       return new Asked.Unclear(sentence, near(chosen, others));
     }
-    unused.forEach(word -> remarks.add("'" + word + "' was not used."));
+    words.stream()
+        .filter(word -> word.length() == 1 && !Vocabulary.idle(word))
+        .filter(letter -> !WORDS.concerns(calculation, letter))
+        .forEach(letter -> remarks.add("'" + typed(letter) + "' was not used."));
+    unused.forEach(word -> remarks.add("'" + typed(word) + "' was not used."));
     return new Asked.Meant(calculation, taken, remarks, others, Wants.missing(calculation, taken));
   }
 
@@ -316,7 +320,9 @@ public final class Question {
     Set<String> free = new LinkedHashSet<>();
     for (String word : raw) {
       boolean spoken = Vocabulary.split(word).stream().allMatch(WORDS::knows);
-      if (!spoken && !Vocabulary.idle(word.toLowerCase(Locale.ROOT))) {
+      boolean misspelt =
+          word.chars().allMatch(Character::isLowerCase) && WORDS.near(word).isPresent();
+      if (!spoken && !misspelt && !Vocabulary.idle(word.toLowerCase(Locale.ROOT))) {
         free.add(word);
       }
     }
@@ -325,7 +331,9 @@ public final class Question {
         continue;
       }
       Optional<String> salt =
-          input.text() && free.isEmpty() ? Said.formula(String.join(" ", raw)) : Optional.empty();
+          input.text() && free.isEmpty()
+              ? Said.formula(String.join(" ", raw)).or(() -> Said.formula(String.join(" ", words)))
+              : Optional.empty();
       salt.ifPresent(formula -> texts.add(new Taken(input, formula, formula, "")));
       if (input.text() && !free.isEmpty() && !given.containsKey(input.key())) {
         String word = free.iterator().next();
@@ -334,7 +342,7 @@ public final class Question {
         remarks.removeIf(
             remark ->
                 Vocabulary.split(word).stream()
-                    .anyMatch(w -> remark.startsWith("'" + w + "' was read")));
+                    .anyMatch(w -> remark.startsWith("'" + typed(w) + "' was read")));
         texts.add(new Taken(input, word, word, ""));
       }
     }

@@ -2,6 +2,7 @@ package gylebook.reckon;
 
 import gylebook.science.Validity;
 import gylebook.units.AnyUnit;
+import gylebook.units.ReadingUnits;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
@@ -27,13 +28,35 @@ final class Ranges {
   }
 
   /// What to be careful about, given these numbers.
-  List<String> cautions(List<Named> names, List<Amount> amounts) {
+  List<String> cautions(List<Named> names, List<Amount> amounts, ReadingUnits units) {
     Set<String> cautions = new LinkedHashSet<>();
     for (Validity range : ranges) {
       List<Integer> spoken = spokenOf(range, names);
-      spoken.forEach(i -> range.caution(amounts.get(i).value()).ifPresent(cautions::add));
+      for (int i : spoken) {
+        double value = amounts.get(i).value();
+        if (!range.holds(value)) {
+          cautions.add(said(range, value, names.get(i), units));
+        }
+      }
     }
     return List.copyOf(cautions);
+  }
+
+  /// The caution with numbers as the reader has them; four digits unless six are needed to tell the
+  /// value from the end it passed.
+  private static String said(Validity range, double value, Named named, ReadingUnits units) {
+    if (!Double.isFinite(range.least()) || !Double.isFinite(range.most())) {
+      return range.caution(value).orElse("");
+    }
+    String four = named.told(value, units, 4);
+    String least = named.told(range.least(), units, 6);
+    String most = named.told(range.most(), units, 6);
+    boolean same = four.equals(least) || four.equals(most);
+    String what = range.what();
+    int in = what.lastIndexOf(" in ");
+    String name = in < 0 ? what.replaceFirst(" as a share$", "") : what.substring(0, in);
+    return "%s is %s, outside %s to %s: %s."
+        .formatted(name, same ? named.told(value, units, 6) : four, least, most, range.outside());
   }
 
   /// The numbers in the range's unit whose names have most of it; all of them when none has any.

@@ -24,27 +24,34 @@ public sealed interface Reckoning {
       sources = List.copyOf(sources);
     }
 
-    /// The results as they are read: a doubt stands behind the number it is the doubt of.
-    public List<Line> lines() {
+    /// The results as they are read: a doubt stands behind the number it is the doubt of, and each
+    /// has a name of its own. One alone has the name of what was asked.
+    public List<Line> lines(Calculation asked) {
       List<Line> lines = new ArrayList<>();
       for (Amount result : results) {
         boolean doubt = result.name().equals("doubt") || result.name().endsWith("-doubt");
         if (doubt && !lines.isEmpty()) {
           Line last = lines.removeLast();
-          lines.add(new Line(last.amount(), Optional.of(result)));
+          lines.add(new Line(last.name(), last.amount(), Optional.of(result)));
         } else {
-          lines.add(new Line(result, Optional.empty()));
+          String name = results.size() == 1 ? alone(asked, result) : Labels.apart(result, results);
+          lines.add(new Line(name, result, Optional.empty()));
         }
       }
       return lines;
     }
+
+    private static String alone(Calculation asked, Amount result) {
+      return Labels.alone(asked.name(), result.name());
+    }
   }
 
-  /// One result, and by how much it may be off where that is reckoned too.
-  record Line(Amount amount, Optional<Amount> giveOrTake) {
+  /// One result by the name it is told by, and by how much it may be off where that is reckoned
+  /// too.
+  record Line(String name, Amount amount, Optional<Amount> giveOrTake) {
     /// Name and number in words: `mean: 66.1 °C, give or take 0.3 K`.
     public String words() {
-      return amount.name()
+      return name
           + ": "
           + amount.shown()
           + giveOrTake.map(doubt -> ", give or take " + doubt.shown()).orElse("");

@@ -28,12 +28,17 @@ final class Said {
           "kJ/(kg K)",
           "kg/m3",
           "kohm",
-          "kΩ");
+          "kΩ",
+          Ions.CARBONATE,
+          Ions.GERMAN,
+          Ions.FRENCH);
 
   private static final Map<String, Integer> POWERS =
       Map.of("thousand", 3, "million", 6, "billion", 9, "thousand million", 9);
   private static final Pattern COUNTED =
-      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?) ?(thousand million|thousand|million|billion)\\b");
+      Pattern.compile(
+          "(?i)(\\d+(?:[.,]\\d+)?) ?(thousand million|thousand|million|billion)\\b"
+              + "( in (?=\\d))?");
 
   /// Two pairs or more, as a fit takes them: `24:9.1 48:4.7`. One alone is a time of day.
   private static final Pattern READINGS =
@@ -48,11 +53,45 @@ final class Said {
   /// The symbol of an element that reads like milligrams.
   private static final Pattern MAGNESIUM = Pattern.compile("\\bMg(?=[ =:]*\\d)");
 
+  /// `100 ppm as CaCO3`: what it stands for belongs to the number.
+  private static final Pattern AS_CARBONATE =
+      Pattern.compile(
+          "(?i)(?<![\\w.,])(\\d+(?:[.,]\\d+)?) ?(?:ppm|mg/L)? ?as (?:CaCO3|calcium carbonate)\\b");
+
+  /// Three sides of a room.
+  private static final Pattern ROOM =
+      Pattern.compile(
+          "(?i)(\\d+(?:[.,]\\d+)?) ?(?:m )?(?:x|×|by) ?(\\d+(?:[.,]\\d+)?) ?(?:m )?(?:x|×|by) ?"
+              + "(\\d+(?:[.,]\\d+)?) ?(m|ft)\\b");
+
+  /// Words for how long, for hardness, and a percent sign that the next word is stuck to.
+  private static final List<Way> WORDS =
+      List.of(
+          new Way("(\\d+(?:[.,]\\d+)?) gravity points?", "$1 points"),
+          new Way("alfa", "alpha"),
+          new Way("pt 100(?=\\D)", "pt100"),
+          new Way("half a year", "6 months"),
+          new Way("half an hour", "30 min"),
+          new Way("an hour and a half", "90 min"),
+          new Way("(?:an|one) hour", "60 min"),
+          new Way("two hours", "120 min"),
+          new Way("(?:a|one) (day|week|month|year)", "1 $1"),
+          new Way("(\\d+(?:[.,]\\d+)?) german degrees?", "$1 dH"),
+          new Way("(\\d+(?:[.,]\\d+)?) french degrees?", "$1 fH"),
+          new Way("(\\d+(?:[.,]\\d+)?) ?%(\\p{L}+)", "$1 % $2"));
+
   private static final Pattern HEX = Pattern.compile("\\b0[xX]([0-9a-fA-F]{1,8})\\b");
   private static final Pattern AMOUNT = Pattern.compile("([+-]?[0-9.,e]+) ?(\\S.*)");
 
   /// A unit, the one that is wanted, and by how much the number grows.
   private record Step(String from, String wanted, String factor) {}
+
+  /// A way of speaking, and how it is read.
+  private record Way(Pattern said, String read) {
+    Way(String said, String read) {
+      this(Pattern.compile("(?i)(?<![\\w.,])" + said + "\\b"), read);
+    }
+  }
 
   /// A salt by the name in the shop; calcium chloride is sold with two waters.
   private record Salted(String name, String is) {}
@@ -88,8 +127,21 @@ final class Said {
   static String plain(String line) {
     String counted = COUNTED.matcher(line).replaceAll(Said::counted);
     String named = MAGNESIUM.matcher(counted).replaceAll("magnesium");
+    named = AS_CARBONATE.matcher(named).replaceAll("$1 " + Ions.CARBONATE);
+    named = ROOM.matcher(named).replaceAll(Said::room);
+    for (Way way : WORDS) {
+      named = way.said().matcher(named).replaceAll(way.read());
+    }
     named = COURSE.matcher(named).replaceAll("$1 $3 to $2 $3");
     return HEX.matcher(named).replaceAll(hex -> String.valueOf(Long.parseLong(hex.group(1), 16)));
+  }
+
+  private static String room(MatchResult sides) {
+    BigDecimal each = new BigDecimal(1);
+    for (int side : new int[] {1, 2, 3}) {
+      each = each.multiply(new BigDecimal(sides.group(side).replace(',', '.')));
+    }
+    return each.stripTrailingZeros().toPlainString() + " " + sides.group(4) + "³";
   }
 
   /// Readings and remarks, each at its hour or height, where a line holds a list of them.
@@ -104,13 +156,23 @@ final class Said {
 
   private static String counted(MatchResult found) {
     int power = POWERS.getOrDefault(found.group(2).toLowerCase(Locale.ROOT), 0);
-    return found.group(1) + "e" + power;
+    return found.group(1) + "e" + power + (found.group(3) == null ? "" : " ");
   }
 
   /// The formula of a brewing salt that is named in a line.
   static Optional<String> formula(String line) {
     String small = line.toLowerCase(Locale.ROOT);
     return SALTS.stream().filter(salt -> small.contains(salt.name())).findFirst().map(Salted::is);
+  }
+
+  /// Whether a word is the formula of such a salt, with or without its water.
+  static boolean isFormula(String word) {
+    return SALTS.stream()
+        .map(Salted::is)
+        .anyMatch(
+            each ->
+                each.equalsIgnoreCase(word)
+                    || each.replaceFirst("\\..*", "").equalsIgnoreCase(word));
   }
 
   /// An amount in the wanted unit, where it was typed in one of its sizes.

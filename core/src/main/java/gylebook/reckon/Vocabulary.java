@@ -2,6 +2,7 @@ package gylebook.reckon;
 
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -23,13 +24,16 @@ final class Vocabulary {
                   + " long does do did will would my i it its on by as when if than that this which"
                   + " was get gets need needs me your please reckon calculate find give tell"
                   + " can should must have has we our want into out up about after before"
-                  + " some so there then no not over under between equals convert")
+                  + " some so there then no not over under between equals convert early late now")
               .split(" ", -1));
 
   /// Words of the trade that no calculation has; read as near ones they would say something else.
   private static final Set<String> TRADE =
       Set.of("pale", "base", "wheat", "crystal", "munich", "vienna", "pilsner", "pils", "roast");
 
+  private static final Set<String> ARTICLES = Set.of("a", "an", "the", "my", "our", "your");
+
+  private static final int PART_LEAST = 3;
   private static final double NAME = 3;
   private static final double ANSWER = 1;
   private static final double ASKS = 0.8;
@@ -81,7 +85,7 @@ final class Vocabulary {
   }
 
   static boolean idle(String word) {
-    return IDLE.contains(word);
+    return IDLE.contains(word) || IDLE.contains(word + "s"); // `does` without its ending
   }
 
   /// A word that alone asks nothing: idle, or a single letter, which is a unit.
@@ -109,10 +113,27 @@ final class Vocabulary {
     List<String> close =
         known.stream()
             .filter(k -> k.length() >= 4 && Math.abs(k.length() - word.length()) <= far)
-            .filter(k -> NearNames.letters(word, k) <= far)
+            .filter(k -> distance(word, k) <= far)
             .sorted()
             .toList();
-    return close.stream().min((a, b) -> NearNames.letters(word, a) - NearNames.letters(word, b));
+    return close.stream().min(Comparator.comparingInt(each -> distance(word, each)));
+  }
+
+  /// Letters between two words, with the ending that may have been taken off: `bitternes`.
+  private static int distance(String word, String known) {
+    return Math.min(NearNames.letters(word, known), NearNames.letters(word + "s", known));
+  }
+
+  /// Two known words that are written together: `dryhop`.
+  Optional<List<String>> parts(String word) {
+    for (int at = PART_LEAST; at + PART_LEAST <= word.length(); at++) {
+      String one = stem(word.substring(0, at));
+      String other = word.substring(at);
+      if ((knows(one) || idle(one)) && knows(other) && !TRADE.contains(word)) {
+        return Optional.of(List.of(one, other));
+      }
+    }
+    return Optional.empty();
   }
 
   /// Words, and the phrases that are in them.
@@ -169,7 +190,10 @@ final class Vocabulary {
     return best;
   }
 
-  private static boolean holds(List<String> words, List<String> phrase) {
+  /// Whether a phrase is in some words, articles left out: `co2 in a closed room`.
+  private static boolean holds(List<String> spoken, List<String> said) {
+    List<String> words = spoken.stream().filter(word -> !ARTICLES.contains(word)).toList();
+    List<String> phrase = said.stream().filter(word -> !ARTICLES.contains(word)).toList();
     for (int from = 0; from + phrase.size() <= words.size(); from++) {
       boolean all = true;
       for (int i = 0; all && i < phrase.size(); i++) {
@@ -180,6 +204,19 @@ final class Vocabulary {
       }
     }
     return false;
+  }
+
+  /// Whether a word has to do with a calculation: in its own words, in what is said for it.
+  boolean concerns(Calculation calculation, String word) {
+    boolean own =
+        weights.getOrDefault(calculation.name(), Map.of()).keySet().stream()
+            .anyMatch(each -> Phrases.same(each, word));
+    return own
+        || Phrases.meant().entrySet().stream()
+            .anyMatch(
+                each ->
+                    each.getValue().contains(calculation.name())
+                        && each.getKey().stream().anyMatch(said -> stem(said).equals(word)));
   }
 
   private double rare(String word) {

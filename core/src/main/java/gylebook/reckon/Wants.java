@@ -1,19 +1,45 @@
 package gylebook.reckon;
 
+import gylebook.units.Quantity;
+import gylebook.units.Typed;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /// What a calculation asks for, said to somebody who gave too much or too little.
 final class Wants {
+  /// What nobody reads off a label, and the calculation that tells it.
+  static final Map<String, String> TOLD_BY =
+      Map.of(
+          "ua W/K", "chiller-ua-measured",
+          "residual meq/L", "residual-alkalinity",
+          "held kg/kg", "spent-grain-water",
+          "rate K/s", "heating-rate",
+          "potential kg", "potential-extract");
+
   private Wants() {}
 
   /// An amount that found no place.
   static String homeless(Calculation calculation, Fit.Amounted left) {
     String asks =
         calculation.inputs().stream().map(Wants::withUnit).collect(Collectors.joining(", "));
+    String none = calculation.name() + " has no place for '" + left.text() + "'";
+    if (absolute(calculation, left)) {
+      return none
+          + " without knowing from where it is counted: write absolute "
+          + left.text()
+          + ", or ask carbonation if a gauge shows it.";
+    }
     return asks.isEmpty()
         ? calculation.name() + " asks for nothing; it has no place for '" + left.text() + "'."
-        : calculation.name() + " has no place for '" + left.text() + "'; it asks for " + asks + ".";
+        : none + "; it asks for " + asks + ".";
+  }
+
+  /// A pressure where an absolute one is asked for: most gauges begin at the air's.
+  private static boolean absolute(Calculation calculation, Fit.Amounted left) {
+    return calculation.inputs().stream().anyMatch(input -> input.words().equals("absolute"))
+        && Typed.parse(left.text(), Quantity.PRESSURE) instanceof Typed.Read
+        && !left.bare();
   }
 
   /// What must still be given; empty when nothing.
@@ -32,7 +58,20 @@ final class Wants {
     return calculation.name()
         + " still needs "
         + (before.isEmpty() ? last : before + " and " + last)
-        + ".";
+        + "."
+        + help(calculation, taken);
+  }
+
+  private static String help(Calculation calculation, List<Taken> taken) {
+    return calculation.inputs().stream()
+        .filter(input -> input.usual().isEmpty())
+        .filter(input -> taken.stream().noneMatch(each -> each.input().equals(input)))
+        .filter(input -> TOLD_BY.containsKey(input.key() + " " + input.unit()))
+        .map(
+            input ->
+                " %s tells %s."
+                    .formatted(TOLD_BY.get(input.key() + " " + input.unit()), input.key()))
+        .collect(Collectors.joining());
   }
 
   private static String withUnit(Input input) {

@@ -2,6 +2,11 @@ package gylebook.science;
 
 /// What ice and a rolling boil tell about a thermometer, and what its grade promises.
 public final class Calibration {
+  /// Beyond these it was no ice, or the two readings were exchanged.
+  private static final double ICE_LEAST_C = -20;
+
+  private static final double ICE_MOST_C = 20;
+
   private Calibration() {}
 
   /// True temperature of a reading, by a straight line through ice and boil.
@@ -16,6 +21,7 @@ public final class Calibration {
       range = "boil reading above ice reading; a straight line is assumed between")
   public static double trueC(
       double readingC, double iceReadingC, double boilReadingC, @Usually(99.97) double boilC) {
+    Require.within("reading in ice in C", iceReadingC, ICE_LEAST_C, ICE_MOST_C);
     double spanK = boilReadingC - iceReadingC;
     Require.above0("boil reading less ice reading", spanK);
     Require.temperatureC("reading", readingC);
@@ -30,6 +36,7 @@ public final class Calibration {
       equation = "T = R - R_ice",
       range = "valid when only the offset drifts; leaves 0.4 to 0.6 K of doubt on cheap chips")
   public static double shiftedC(double readingC, double iceReadingC) {
+    Require.within("reading in ice in C", iceReadingC, ICE_LEAST_C, ICE_MOST_C);
     // Two readings of one scale: their difference is the height above ice, hence the temperature.
     return Require.within("reading above ice", readingC - iceReadingC, -273.15, 2000);
   }

@@ -2,6 +2,7 @@ package gylebook.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -20,10 +21,11 @@ public final class TypedLine {
   private static final Pattern BEGINS_NUMBER =
       Pattern.compile("[+-]?[.,]?\\d.*|[+-]?[½¼¾⅓⅔⅛⅜⅝⅞].*");
   private static final Pattern EDGES = Pattern.compile("^[\\s(\\[\"“„]+|[\\s,;:?!)\\]\"”]+$");
+  private static final Pattern PART = Pattern.compile("\\d+/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞]");
   private static final Pattern MIXED = Pattern.compile("(?s)\\d+ (\\d+/\\d+|[½¼¾⅓⅔⅛⅜⅝⅞]).*");
 
   /// In a line they name the amount before or behind them: `og 1.050`, `pH 5.4`.
-  private static final Set<String> NAMES = Set.of("og", "fg", "ph");
+  private static final Set<String> NAMES = Set.of("og", "fg", "ph", "ibu", "ibus");
 
   /// Whole and part that people write in one amount, larger unit first.
   private static final List<List<String>> JOINED =
@@ -36,6 +38,13 @@ public final class TypedLine {
           List.of("US gal", "US qt"),
           List.of("US gal", "US pt"),
           List.of("imp gal", "imp pt"));
+
+  /// Behind an `in` they say that it is an inch: `18 in away`.
+  private static final Set<String> MEASURED =
+      Set.of(
+          ("height high away reach deep depth wide width diameter dia long length tall above below"
+                  + " bore rise line hose tube pipe travel apart up thick")
+              .split(" ", -1));
 
   private TypedLine() {}
 
@@ -117,7 +126,8 @@ public final class TypedLine {
   private static boolean inside(List<String> tokens, int end) {
     return tokens.get(end - 1).equals("in")
         && end < tokens.size()
-        && Character.isLetter(first(tokens.get(end)));
+        && Character.isLetter(first(tokens.get(end)))
+        && !MEASURED.contains(tokens.get(end).toLowerCase(Locale.ROOT));
   }
 
   /// The text as one amount: a number, or numbers with their units.
@@ -162,6 +172,10 @@ public final class TypedLine {
         continue;
       }
       String last = behind.substring(second.get().end()).strip();
+      // `50 ft 3/8 in` is a long coil of thin tube.
+      if (pair.getFirst().equals("ft") && PART.matcher(behind).lookingAt()) {
+        continue;
+      }
       boolean hour = last.isEmpty() && rest.charAt(first.get().end()) != ' ';
       boolean smaller =
           UnitText.anywhere(last, larger.quantity())

@@ -45,7 +45,7 @@ class GoldenWordsTest {
           "cold-side | CH-07 | immersion chilling time 23.9 kg 0.1 kg/s 12 C | immersion | 1",
           "cold-side | CH-10 | least chilling water 12 C | least-water | 1",
           "cold-side | CO-06 | carbonate 2.5 vol at 34 F | gauge | 0.1450377",
-          "cold-side | EN-03 | food energy 5 % 6 P 1.015 355 mL | glass | 1",
+          "cold-side | EN-03 | food energy 5 % by mass 6 P 1.015 355 mL | glass | 1",
           "cold-side | FL-02 | ferment extract 12 P 2.5 P 48 h | extract | 1",
           "cold-side | FL-13 | ferment time left 5 % | time | 1",
           "cold-side | OX-02 | oxygen in water 10 C | water | 1",

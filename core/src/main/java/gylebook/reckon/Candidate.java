@@ -1,5 +1,6 @@
 package gylebook.reckon;
 
+import gylebook.units.AnyUnit;
 import java.util.List;
 import java.util.Set;
 
@@ -8,6 +9,7 @@ import java.util.Set;
 /// @param words how well the words fit
 /// @param score that, less what finds no place and what is missing
 /// @param deafTo words that are known and that it has nothing to do with
+@AnyUnit("weighs words and amounts of every unit")
 record Candidate(Calculation calculation, double words, double score, Fit fit, Set<String> deafTo) {
   /// Words that fit less than this choose nothing.
   static final double SURE = 0.28;

@@ -174,16 +174,21 @@ final class ReckonPage {
     String usual =
         answer.inputs().stream()
             .filter(amount -> !held.contains(amount.name()))
-            .map(ReckonPage::named)
+            .map(amount -> named(meant.calculation(), amount))
             .collect(Collectors.joining("; "));
     if (!usual.isEmpty()) {
       html.append("<p>Usual values, because nothing else was said: ").append(usual).append(".</p>");
     }
   }
 
-  private static String named(Amount amount) {
-    return "<b>%s</b> %s"
-        .formatted(escaped(amount.name().replace('-', ' ')), escaped(amount.shown()));
+  private static String named(Calculation calculation, Amount amount) {
+    String words =
+        calculation.inputs().stream()
+            .filter(input -> input.key().equals(amount.name()))
+            .map(Input::words)
+            .findFirst()
+            .orElse(amount.name());
+    return "<b>%s</b> %s".formatted(escaped(words), escaped(amount.shown()));
   }
 
   /// The spread between respected methods.

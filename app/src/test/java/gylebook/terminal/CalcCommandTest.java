@@ -81,7 +81,7 @@ class CalcCommandTest {
     assertThat(said.out())
         .startsWith("boiling-point: The temperature at which water boils")
         .contains("boiling point: 96.0 °C")
-        .contains("'1200 m' was taken for pressure, which is 87.7180 kPa: air at 1200 m");
+        .contains("'1200 m' was taken for pressure, which is 87.718 kPa: air at 1200 m");
     assertThat(calc("ABV 1.064 1.012").out()).contains("by volume: 6.8 %");
     assertThat(calc("strike", "4.4kg", "66c", "15L", "--units", "us").out())
         .contains("strike: 157.5 °F");

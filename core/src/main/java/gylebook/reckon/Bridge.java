@@ -133,6 +133,6 @@ final class Bridge {
   }
 
   private static String digits(double value) {
-    return new BigDecimal(value).round(DIGITS).toPlainString();
+    return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
   }
 }

@@ -127,6 +127,31 @@ final class Fit {
     return left;
   }
 
+  /// A word that nobody knows in front of an amount, where another of that unit was named: its name
+  /// is not understood, so its place is not sure.
+  Optional<String> unknownName(List<String> unknown) {
+    for (int i = 0; i < best.length; i++) {
+      List<String> before = amounts.get(i).before();
+      if (best[i] < 0 || before.isEmpty() || !unknown.contains(before.getFirst())) {
+        continue;
+      }
+      String unit = calculation.inputs().get(best[i]).unit();
+      boolean others =
+          IntStream.range(0, best.length)
+              .filter(at -> best[at] >= 0)
+              .filter(at -> calculation.inputs().get(best[at]).unit().equals(unit))
+              .anyMatch(at -> sure(at) > 0);
+      if (others && sure(i) == 0) {
+        return Optional.of(before.getFirst());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private double sure(int at) {
+    return named(amounts.get(at), calculation.named(best[at]));
+  }
+
   /// Why an amount found no place where it is a height that has no air pressure.
   Optional<String> tooHigh(Amounted amount) {
     return IntStream.range(0, amount.bare() ? 0 : calculation.inputs().size())

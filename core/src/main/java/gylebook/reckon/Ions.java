@@ -80,13 +80,16 @@ final class Ions {
       return Optional.of(crossed(equivalents.getAsDouble(), ion, unit, amount.text()));
     }
     boolean gas = ALKALINE.contains(ion) && amount.says("bicarbonate", "hco3", "bicarb");
-    boolean other = gas && !ion.equals("bicarbonate");
-    OptionalDouble mg = unit.equals("meq/L") || other ? inside(amount) : OptionalDouble.empty();
+    boolean carbonate = ion.equals("bicarbonate") && !gas && amount.before().contains("alkalinity");
+    boolean other = (gas && !ion.equals("bicarbonate")) || carbonate;
+    OptionalDouble mg =
+        unit.equals("meq/L") || other ? inside(amount, carbonate) : OptionalDouble.empty();
     if (mg.isEmpty()) {
       return Optional.empty();
     }
     String as = gas ? "bicarbonate" : ALKALINE.contains(ion) ? "calcium carbonate" : ion;
-    double each = MG_PER_MEQ.getOrDefault(gas ? "bicarbonate" : ion, CARBONATE_MG_PER_MEQ);
+    String measured = gas ? "bicarbonate" : carbonate ? "carbonate" : ion;
+    double each = MG_PER_MEQ.getOrDefault(measured, CARBONATE_MG_PER_MEQ);
     return Optional.of(crossed(mg.getAsDouble() / each, ion, unit, amount.text() + " as " + as));
   }
 
@@ -127,8 +130,8 @@ final class Ions {
         : OptionalDouble.empty();
   }
 
-  private static OptionalDouble inside(Fit.Amounted amount) {
-    return MILLIGRAMS.matcher(amount.text()).matches()
+  private static OptionalDouble inside(Fit.Amounted amount, boolean bare) {
+    return (MILLIGRAMS.matcher(amount.text()).matches() || (bare && amount.bare()))
             && Typed.parse(amount.text(), Quantity.CONCENTRATION.inside())
                 instanceof Typed.Read read
         ? OptionalDouble.of(read.entered().inside())

@@ -47,6 +47,8 @@ final class Phrases {
       alpha solubility, solubility of alpha, large addition, hopping rate: iso-alpha-of-large-addition
       gypsum solubility, gypsum dissolve, gypsum dissolves: salted-water
       hydroxyapatite, calcium phosphate, phosphate precipitation: apatite-index
+      iso alpha loss, iso alpha lost: iso-alpha-lost
+      liquor ph: liquor-ph-with-lactic-acid
       iso alpha breakdown, sour wort, kettle sour: iso-alpha-lost-by-ph iso-alpha-lost
       humulinone: dry-hop-bitterness
       smm, smm half life, half life of smm, dms half life, half life of dms: precursor-half-life precursor-half-life-from-boil
@@ -191,6 +193,7 @@ final class Phrases {
       shrink, shrinkage, cooling shrinkage, cold volume: cold-volume shrinkage
       hot volume: hot-volume
       altitude, air pressure, pressure at: air-pressure altitude
+      co2 cylinder, cylinder leak: room-gas-from-cylinder
       co2 in room, co2 room, room gas, cellar gas, co2 in closed room: room-gas-from-fermentation room-gas-from-cylinder
       how large a room, how big a room, room size, closed room: room-for-gas
       gas of fermentation, gas given off: room-gas-given-off

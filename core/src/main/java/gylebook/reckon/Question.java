@@ -260,8 +260,11 @@ public final class Question {
 
   private static Asked torn(List<Candidate> candidates) {
     return new Asked.Unclear(
-        "These words fit several calculations and none well;"
-            + " choose one or say it with other words.",
+        candidates.size() == 1
+            ? "These words are near to one calculation and do not fit it well;"
+                + " take it or say it with other words."
+            : "These words fit several calculations and none well;"
+                + " choose one or say it with other words.",
         candidates.stream().limit(SHOWN_MOST + 2L).map(Candidate::calculation).toList());
   }
 
@@ -283,6 +286,13 @@ public final class Question {
         .filter(word -> word.length() == 1 && !Vocabulary.idle(word))
         .filter(letter -> !WORDS.concerns(calculation, letter))
         .forEach(letter -> remarks.add("'" + typed(letter) + "' was not used."));
+    Optional<String> unknown = fit.unknownName(unused);
+    if (unknown.isPresent()) {
+      String sentence =
+          "'%s' in front of an amount is nothing that %s asks for; %s."
+              .formatted(typed(unknown.get()), calculation.name(), Wants.asks(calculation));
+      return new Asked.Unclear(sentence, near(chosen, others));
+    }
     unused.forEach(word -> remarks.add("'" + typed(word) + "' was not used."));
     return new Asked.Meant(calculation, taken, remarks, others, Wants.missing(calculation, taken));
   }

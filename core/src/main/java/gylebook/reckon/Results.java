@@ -63,7 +63,7 @@ final class Results {
               : new Amount(named.stem(), plain, named.symbol(), "no finite number"));
     } else {
       String words = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
-      remarks.add(Named.of(name).whole() + ": " + words.toLowerCase(Locale.ROOT));
+      remarks.add(Named.of(name).whole().replace('-', ' ') + ": " + words.toLowerCase(Locale.ROOT));
     }
   }
 

@@ -51,7 +51,8 @@ final class Said {
               + "(°?[CF]|K|°?P|litres?|liters?|L|kg|min|h|bar|psi|kPa)(?![\\w/])");
 
   /// The symbol of an element that reads like milligrams.
-  private static final Pattern MAGNESIUM = Pattern.compile("\\bMg(?=[ =:]*\\d)");
+  private static final Pattern MAGNESIUM =
+      Pattern.compile("\\bMg(?=[ =:]*\\d)|(?<=[A-Za-z] )mg(?= ?\\d)");
 
   /// `100 ppm as CaCO3`: what it stands for belongs to the number.
   private static final Pattern AS_CARBONATE =
@@ -69,6 +70,8 @@ final class Said {
       List.of(
           new Way("(\\d+(?:[.,]\\d+)?) gravity points?", "$1 points"),
           new Way("alfa", "alpha"),
+          new Way("alk(?= ?\\d)", "alkalinity"),
+          new Way("o2", "oxygen"),
           new Way("pt 100(?=\\D)", "pt100"),
           new Way("half a year", "6 months"),
           new Way("half an hour", "30 min"),

@@ -120,6 +120,7 @@ public final class SecondMethods {
       throw new IllegalStateException("no calculation " + other.calculation());
     }
     Map<String, String> passed = new HashMap<>();
+    boolean colder = false;
     for (Map.Entry<String, String> each : typed.entrySet()) {
       String elsewhere = own.otherwise().getOrDefault(each.getKey(), each.getKey());
       if (asks(calculation, elsewhere)) {
@@ -127,11 +128,23 @@ public final class SecondMethods {
       } else if (asks(calculation, each.getKey())) {
         // Of three methods, two may call an input alike and only the third otherwise.
         passed.put(each.getKey(), each.getValue());
+      } else {
+        // One that takes everything at the boil says nothing of a stand at 80 C.
+        colder |= isTemperature(own, each.getKey());
       }
+    }
+    if (colder) {
+      return Optional.empty();
     }
     return calculation.reckon(passed, units) instanceof Reckoning.Answer answer
         ? result(answer, other.result()).map(amount -> new Said(calculation, amount))
         : Optional.empty();
+  }
+
+  private static boolean isTemperature(Method own, String key) {
+    return Reckoner.find(own.calculation()) instanceof Search.Hit(Calculation calculation)
+        && calculation.inputs().stream()
+            .anyMatch(input -> input.key().equals(key) && input.unit().equals("°C"));
   }
 
   private static boolean asks(Calculation calculation, String key) {

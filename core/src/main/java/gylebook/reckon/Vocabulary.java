@@ -29,7 +29,9 @@ final class Vocabulary {
 
   /// Words of the trade that no calculation has; read as near ones they would say something else.
   private static final Set<String> TRADE =
-      Set.of("pale", "base", "wheat", "crystal", "munich", "vienna", "pilsner", "pils", "roast");
+      Set.of(
+          "pale", "base", "wheat", "crystal", "munich", "vienna", "pilsner", "pils", "roast",
+          "pint");
 
   private static final Set<String> ARTICLES = Set.of("a", "an", "the", "my", "our", "your");
 

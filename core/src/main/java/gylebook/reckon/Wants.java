@@ -21,8 +21,7 @@ final class Wants {
 
   /// An amount that found no place.
   static String homeless(Calculation calculation, Fit.Amounted left) {
-    String asks =
-        calculation.inputs().stream().map(Wants::withUnit).collect(Collectors.joining(", "));
+    String asks = asks(calculation);
     String none = calculation.name() + " has no place for '" + left.text() + "'";
     if (absolute(calculation, left)) {
       return none
@@ -30,9 +29,15 @@ final class Wants {
           + left.text()
           + ", or ask carbonation if a gauge shows it.";
     }
-    return asks.isEmpty()
+    return calculation.inputs().isEmpty()
         ? calculation.name() + " asks for nothing; it has no place for '" + left.text() + "'."
-        : none + "; it asks for " + asks + ".";
+        : none + "; " + asks + ".";
+  }
+
+  /// `it asks for malt (kg), mash (°C)`.
+  static String asks(Calculation calculation) {
+    return "it asks for "
+        + calculation.inputs().stream().map(Wants::withUnit).collect(Collectors.joining(", "));
   }
 
   /// A pressure where an absolute one is asked for: most gauges begin at the air's.

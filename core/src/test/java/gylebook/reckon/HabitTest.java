@@ -114,6 +114,10 @@ class HabitTest {
       value = {
         "residual alkalinity alkalinity 180 ppm as CaCO3 calcium 60 magnesium 8 | "
             + "residual-alkalinity calcium=60; magnesium=8; bicarbonate=219.5 mg/L",
+        "residual alkalinity alk 100 ppm ca 50 ppm mg 10 ppm | "
+            + "residual-alkalinity calcium=50 ppm; magnesium=10 ppm; bicarbonate=121.9 mg/L",
+        "residual alkalinity alkalinity 100 calcium 50 magnesium 10 | "
+            + "residual-alkalinity calcium=50; magnesium=10; bicarbonate=121.9 mg/L",
         "alkalinity 8 dH | alkalinity carbonate=142.8 mg/L",
         "hardness 12 dH | alkalinity-from-degrees german-degree=12",
         "mash ph 5 kg 15 l alkalinity 100 ppm Ca 60 ppm Mg 8 ppm | mash-ph malt-kg=5 kg;"
@@ -131,7 +135,7 @@ class HabitTest {
   @Test
   void twoAmountsMayMakeOne() {
     assertThat(understood(meant("strike 11 lb 1.25 qt/lb 152 F")))
-        .isEqualTo("strike liquor=12.9890 kg; malt-kg=11 lb; mash=152 F");
+        .isEqualTo("strike liquor=12.989 kg; malt-kg=11 lb; mash=152 F");
     assertThat(meant("strike 11 lb 1.25 qt/lb 152 F").remarks())
         .containsExactly("'1.25 qt/lb' for '11 lb' was taken for 13.0124 L.");
     assertThat(meant("thin mash 15 L 3 kg at 66 C").remarks())
@@ -158,6 +162,8 @@ class HabitTest {
         "ntc 2500 ohm beta 3950 | thermistor-temperature has no place for '3950'",
         "controller trial 66 C gain 5 integral 300 s | controller-trial has no place for '66 C'",
         "lift 20 kg 2 times per minute | lift-load has no place for '2'",
+        "residual alkalinity foo 100 ppm ca 50 ppm mg 10 ppm | 'foo' in front of an amount is",
+        "co2 solubility 10 C 1 bar 2 bar | has no place for",
         "efficiency 25 L 1.048 5 kg | measured-yield has no place for '5 kg'",
         "food energy alcohol 5 % 3 P 1.010 | food-energy has no place for '5 %'",
         "pump head 1 m 10 L/min | suction-head has no place for '10 L/min'",

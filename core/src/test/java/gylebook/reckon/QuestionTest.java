@@ -59,11 +59,11 @@ class QuestionTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "boiling point at 1200 m | boiling-point pressureKpa=(87.7180 kPa)",
+        "boiling point at 1200 m | boiling-point pressureKpa=(87.718 kPa)",
         "boiling point 90 kPa | boiling-point pressureKpa=90 kPa",
-        "Boiling point at 4000 ft? | boiling-point pressureKpa=(87.5130 kPa)",
+        "Boiling point at 4000 ft? | boiling-point pressureKpa=(87.513 kPa)",
         "wort boiling point 12 P at 1200 m | "
-            + "wort-boiling-point extractFrac=(0.120000); pressureKpa=(87.7180 kPa)",
+            + "wort-boiling-point extractFrac=(0.12); pressureKpa=(87.718 kPa)",
         "ABV 1.064 1.012 | alcohol originalPlato=1.064; apparentPlato=1.012",
         "abv og 1.064 fg 1.012 | alcohol originalPlato=1.064; apparentPlato=1.012",
         "alcohol 16 P 3 P | alcohol originalPlato=16 P; apparentPlato=3 P",
@@ -78,7 +78,7 @@ class QuestionTest {
         "residual alkalinity Ca 50 mg/L Mg 10 mg/L HCO3 100 mg/L | residual-alkalinity"
             + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=100 mg/L",
         "time to chill 20 L from 100 to 20 C water 12 C flow 6 L/min | immersion-chilling-time"
-            + " wortKg=(20.6000 kg); startC=100 C; targetC=20 C; waterKgPerSec=(0.0998203 kg/s);"
+            + " wortKg=(20.6 kg); startC=100 C; targetC=20 C; waterKgPerSec=(0.0998203 kg/s);"
             + " waterC=12 C",
         "co2 in closed room 20 m3 5 kg | room-gas-from-cylinder gasKg=5 kg; roomM3=20 m3",
         "thermistor temperature 3 kohm | thermistor-temperature thermistorOhm=(3000 Ω)",
@@ -92,16 +92,16 @@ class QuestionTest {
         "pump need 2.4:quiet 1.0:rattled | pump-need remarks=2.4:quiet 1.0:rattled",
         "dried yeast mass 190 thousand million | dried-yeast cellsCount=190e9",
         "carbonation 12 psi 4 C | carbonation beerC=4 C; gaugeKpa=12 psi",
-        "strike 4.4 kg 66 C 15 L | strike liquorKg=(14.9730 kg); maltKg=4.4 kg; mashC=66 C",
+        "strike 4.4 kg 66 C 15 L | strike liquorKg=(14.973 kg); maltKg=4.4 kg; mashC=66 C",
         "strike 15 L 4.4 kg 66 C 18 C | "
-            + "strike liquorKg=(14.9730 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
+            + "strike liquorKg=(14.973 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
         "strike 10 lb 4 oz grain at 18 C, 4 gal, mash at 152 F | "
             + "strike liquorKg=(15.1144 kg); maltKg=10 lb 4 oz; maltC=18 C; mashC=152 F",
         "strike malt 4.4 kg liquor 15 L mash 66 C | "
-            + "strike liquorKg=(14.9730 kg); maltKg=4.4 kg; mashC=66 C",
+            + "strike liquorKg=(14.973 kg); maltKg=4.4 kg; mashC=66 C",
         "strike 4.4 kg 66 C | strike maltKg=4.4 kg; mashC=66 C",
         "mash temperature 15 L at 72 C, 4.4 kg malt | "
-            + "mash-temperature liquorKg=(14.9730 kg); liquorC=72 C; maltKg=4.4 kg",
+            + "mash-temperature liquorKg=(14.973 kg); liquorC=72 C; maltKg=4.4 kg",
         "ibu 30 g 5.5 % 20 L 60 min | "
             + "bitterness-of-addition hopG=30 g; alphaFrac=5.5 %; wortL=20 L; boiledMin=60 min",
         "bitterness 1 oz 5.5% 5 gal 60 min 1.050 | "
@@ -156,7 +156,7 @@ class QuestionTest {
         "mash volume 15 L 4.4 kg | mash-volume liquorL=15 L; maltKg=4.4 kg",
         "oxygen in wort 18 C 12 P | oxygen-in-wort liquidC=18 C; originalPlato=12 P",
         "cold volume 25 L 1.050 | cold-volume hotL=25 L; extractFrac=(0.123876)",
-        "shrinkage 12 P | shrinkage extractFrac=(0.120000)",
+        "shrinkage 12 P | shrinkage extractFrac=(0.12)",
         "air pressure 1600 m | air-pressure altitudeM=1600 m",
         "salt ions CaCl2 0.5 g/L | salt-ions doseGPerL=0.5 g/L; saltFormula=CaCl2",
         "molar mass CaSO4 | molar-mass formula=CaSO4",
@@ -170,7 +170,7 @@ class QuestionTest {
         "element power 5500 W 240 V on 208 V | "
             + "element-power plateW=5500 W; plateV=240 V; mainsV=208 V",
         "draught line length 80 kPa | draught-line-length kegKpa=80 kPa",
-        "boilng point at 1200 m | boiling-point pressureKpa=(87.7180 kPa)",
+        "boilng point at 1200 m | boiling-point pressureKpa=(87.718 kPa)",
         "boiling-point pressure=90 kPa | boiling-point pressureKpa=90 kPa",
         "strike malt-kg=4.4 kg mash=66 liquor=15 | strike maltKg=4.4 kg; mashC=66; liquorKg=15",
         "water density 66 C | water-density waterC=66 C",
@@ -185,14 +185,14 @@ class QuestionTest {
         "final 1.012 original 1.064 abv | alcohol originalPlato=1.064; apparentPlato=1.012",
         "fg 1.012 og 1.064 abv | alcohol originalPlato=1.064; apparentPlato=1.012",
         "mash 66 C strike 15 L malt 4.4 kg | "
-            + "strike liquorKg=(14.9730 kg); maltKg=4.4 kg; mashC=66 C",
+            + "strike liquorKg=(14.973 kg); maltKg=4.4 kg; mashC=66 C",
         "refractometer 12.4 P 6.2 P | beer-refractometer originalPlato=12.4 P; readingPlato=6.2 P",
         "66 C mash 18 C malt strike 4.4 kg grain 15 L | "
-            + "strike liquorKg=(14.9730 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
+            + "strike liquorKg=(14.973 kg); maltKg=4.4 kg; maltC=18 C; mashC=66 C",
         "mash in 15 L 72 C 4.4 kg | "
-            + "mash-temperature liquorKg=(14.9730 kg); liquorC=72 C; maltKg=4.4 kg",
-        "strike 4,4 kg 66 °C 15 L | strike liquorKg=(14.9730 kg); maltKg=4,4 kg; mashC=66 °C",
-        "strike 4.4kg 66c 15l | strike liquorKg=(14.9730 kg); maltKg=4.4kg; mashC=66c",
+            + "mash-temperature liquorKg=(14.973 kg); liquorC=72 C; maltKg=4.4 kg",
+        "strike 4,4 kg 66 °C 15 L | strike liquorKg=(14.973 kg); maltKg=4,4 kg; mashC=66 °C",
+        "strike 4.4kg 66c 15l | strike liquorKg=(14.973 kg); maltKg=4.4kg; mashC=66c",
         "alcohol from 1.050 down to 1.010 | alcohol originalPlato=1.050; apparentPlato=1.010",
         "how much sugar to prime 19 L to 2.5 volumes | "
             + "priming-sugar beerL=19 L; wantedVol=2.5 volumes",
@@ -208,7 +208,7 @@ class QuestionTest {
         "chilling water 95 C 20 C 12 C | "
             + "least-chilling-water startC=95 C; targetC=20 C; waterC=12 C",
         "counterflow wort 3 L/min 95 C water 6 L/min 12 C UA 500 | "
-            + "counterflow-chiller wortKgPerSec=(0.0515000 kg/s); wortC=95 C; "
+            + "counterflow-chiller wortKgPerSec=(0.0515 kg/s); wortC=95 C; "
             + "waterKgPerSec=(0.0998203 kg/s); waterC=12 C; uaWPerK=500",
         "boiling point at 0.1 MPa | boiling-point pressureKpa=0.1 MPa",
         "ramp error 1.7 K/min | probe-ramp-error rampKPerSec=(0.0283333333 K/s)",

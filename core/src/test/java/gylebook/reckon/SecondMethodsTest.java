@@ -99,6 +99,14 @@ class SecondMethodsTest {
   }
 
   @Test
+  void whatTakesAllForTheBoilSaysNothingOfACoolerStand() {
+    assertThat(opinions("whirlpool 30 min 80 C 50 g 10 % 20 L"))
+        .extracting(each -> each.calculation().name())
+        .contains("iso-alpha-of-large-addition")
+        .doesNotContain("bitterness-of-addition");
+  }
+
+  @Test
   void aRefractometerHasASecondOpinionInGravity() {
     List<Opinion> opinions = opinions("refractometer 12 P 6 P");
     assertThat(opinions).extracting(Opinion::question).containsExactly("gravity of the beer");

@@ -17,6 +17,9 @@ final class InventedFerments {
   private static final double LONGEST_HR = 500;
   private static final double WARMS_HR = 36;
 
+  /// No reading comes so many times as late as 2 % are left.
+  private static final double LOOKED_AT_RATIO = 2.2;
+
   private InventedFerments() {}
 
   enum Kind {
@@ -136,6 +139,10 @@ final class InventedFerments {
     double all = sugar(latent, tank);
     double endHr = LONGEST_HR;
     for (int hr = 0; hr < left.length; hr++) {
+      if (hr > LOOKED_AT_RATIO * endHr) {
+        left[hr] = left[hr - 1];
+        continue;
+      }
       left[hr] = Math.max(0, sugar(latent, tank) / all);
       endHr = left[hr] < 0.02 ? Math.min(endHr, hr) : endHr;
       tank = FixedStep.after(tank, 1, latent ? 0.02 : 0.005, slope);

@@ -19,9 +19,11 @@ public final class ResidualAlkalinity {
 
   /// Residual alkalinity in the units in use.
   ///
-  /// @param carbonateMgPerL as calcium carbonate
-  /// @param degreeNumber German degrees of hardness
-  public record Residual(double alkalinityMeqPerL, double carbonateMgPerL, double degreeNumber) {}
+  /// @param residualMeqPerL in equivalents
+  /// @param asCalciumCarbonateMgPerL as a water report has it
+  /// @param germanDegreeNumber German degrees of hardness
+  public record Residual(
+      double residualMeqPerL, double asCalciumCarbonateMgPerL, double germanDegreeNumber) {}
 
   /// Residual alkalinity from alkalinity and hardness, all in equivalents.
   ///

@@ -267,8 +267,10 @@ final class ChemistryReferenceTest {
     ResidualAlkalinity.Residual residual =
         ResidualAlkalinity.residual(row.number("Ca"), row.number("Mg"), row.number("HCO3"));
     return row.unit().equals("dH")
-        ? residual.degreeNumber()
-        : row.unit().startsWith("meq") ? residual.alkalinityMeqPerL() : residual.carbonateMgPerL();
+        ? residual.germanDegreeNumber()
+        : row.unit().startsWith("meq")
+            ? residual.residualMeqPerL()
+            : residual.asCalciumCarbonateMgPerL();
   }
 
   private static double mash(ReferenceRow row) {

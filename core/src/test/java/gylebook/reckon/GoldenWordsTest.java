@@ -34,7 +34,7 @@ class GoldenWordsTest {
           "hot-side | PL-INV-5 | gravity of 5 P | gravity | 1",
           "hot-side | PL-LIN-1.050 | plato short form 1.050 | extract | 1",
           "hot-side | RA-3 | residual alkalinity calcium 50 magnesium 10 bicarbonate "
-              + "100 | degree | 1",
+              + "100 | german-degree | 1",
           "hot-side | SA-M-NaCl | molar mass of NaCl | molar | 1",
           "hot-side | SA-P-CaCl2.2H2O-Ca | salt ions CaCl2.2H2O 1 g/L | calcium | 1",
           "hot-side | SHR-15 | shrinkage 15 P | kept | 1",

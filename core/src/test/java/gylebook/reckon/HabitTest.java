@@ -1,5 +1,8 @@
 package gylebook.reckon;
 
+import static gylebook.reckon.Lines.answer;
+import static gylebook.reckon.Lines.asked;
+import static gylebook.reckon.Lines.meant;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gylebook.units.ReadingUnits;
@@ -16,25 +19,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /// Lines with wet hands: what once was taken for something that nobody means by it.
 class HabitTest {
   private static final Set<String> STRENGTHS = Set.of("SG", "°P", "kg/L");
-
-  private static Asked asked(String line) {
-    return Question.read(line, ReadingUnits.METRIC);
-  }
-
-  private static Asked.Meant meant(String line) {
-    return switch (asked(line)) {
-      case Asked.Meant meant -> meant;
-      case Asked.Unclear unclear -> throw new AssertionError(line + ": " + unclear.sentence());
-    };
-  }
-
-  private static Reckoning.Answer answer(String line) {
-    Asked.Meant meant = meant(line);
-    return switch (meant.calculation().reckon(meant.typed(), ReadingUnits.METRIC)) {
-      case Reckoning.Answer answer -> answer;
-      case Reckoning.Unanswered refused -> throw new AssertionError(refused.sentence());
-    };
-  }
 
   private static String understood(Asked.Meant meant) {
     return meant.calculation().name()

@@ -1,5 +1,7 @@
 package gylebook.reckon;
 
+import static gylebook.reckon.Lines.asked;
+import static gylebook.reckon.Lines.meant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,23 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /// Lines as brewers type them: which calculation is meant, and which amount goes where.
 class QuestionTest {
-  private static Asked asked(String line) {
-    return Question.read(line, ReadingUnits.METRIC);
-  }
-
-  private static Asked.Meant meant(String line) {
-    return switch (asked(line)) {
-      case Asked.Meant meant -> meant;
-      case Asked.Unclear unclear -> throw new AssertionError(line + ": " + unclear.sentence());
-    };
-  }
-
   private static double number(String line) {
-    Asked.Meant meant = meant(line);
-    return switch (meant.calculation().reckon(meant.typed(), ReadingUnits.METRIC)) {
-      case Reckoning.Answer answer -> answer.results().getFirst().value();
-      case Reckoning.Unanswered refused -> throw new AssertionError(refused.sentence());
-    };
+    return Lines.answer(line).results().getFirst().value();
   }
 
   private static String sentence(String line) {

@@ -116,7 +116,7 @@ final class Beside {
   private boolean namesLast() {
     for (int i = 0; i < pieces.size(); i++) {
       boolean named = i + 1 < pieces.size() && says(pieces.get(i + 1));
-      if (pieces.get(i) instanceof Piece.Figure && !named) {
+      if (pieces.get(i) instanceof Piece.Figure && !named && !namesItself(pieces.get(i))) {
         return false;
       }
     }
@@ -124,7 +124,12 @@ final class Beside {
   }
 
   private boolean saysLast() {
-    return !pieces.isEmpty() && says(pieces.getLast());
+    return !pieces.isEmpty() && (says(pieces.getLast()) || namesItself(pieces.getLast()));
+  }
+
+  /// `100 mg/L as CaCO3` is an alkalinity or a hardness.
+  private static boolean namesItself(Piece piece) {
+    return piece instanceof Piece.Figure(String text, _) && text.endsWith(Ions.CARBONATE);
   }
 
   /// Whether a piece may be part of a name; `wort in` and `wort out` are two of them.

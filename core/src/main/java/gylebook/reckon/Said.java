@@ -54,10 +54,14 @@ final class Said {
   private static final Pattern MAGNESIUM =
       Pattern.compile("\\bMg(?=[ =:]*\\d)|(?<=[A-Za-z] )mg(?= ?\\d)");
 
-  /// `100 ppm as CaCO3`: what it stands for belongs to the number.
+  /// `100 ppm as CaCO3`, `100 mg/L CaCO3`: what it stands for belongs to the number. Of a salt that
+  /// is given it would be the salt.
   private static final Pattern AS_CARBONATE =
       Pattern.compile(
-          "(?i)(?<![\\w.,])(\\d+(?:[.,]\\d+)?) ?(?:ppm|mg/L)? ?as (?:CaCO3|calcium carbonate)\\b");
+          "(?i)(?<![\\w.,])(\\d+(?:[.,]\\d+)?) ?(?:(?:ppm|mg/L)? ?as|ppm|mg/L)"
+              + " (?:CaCO3|calcium carbonate)\\b");
+
+  private static final Pattern OF_SALT = Pattern.compile("(?i)\\b(salts?|chalk|molar|dose)\\b");
 
   /// Three sides of a room.
   private static final Pattern ROOM =
@@ -130,7 +134,9 @@ final class Said {
   static String plain(String line) {
     String counted = COUNTED.matcher(line).replaceAll(Said::counted);
     String named = MAGNESIUM.matcher(counted).replaceAll("magnesium");
-    named = AS_CARBONATE.matcher(named).replaceAll("$1 " + Ions.CARBONATE);
+    if (!OF_SALT.matcher(named).find()) {
+      named = AS_CARBONATE.matcher(named).replaceAll("$1 " + Ions.CARBONATE);
+    }
     named = ROOM.matcher(named).replaceAll(Said::room);
     for (Way way : WORDS) {
       named = way.said().matcher(named).replaceAll(way.read());

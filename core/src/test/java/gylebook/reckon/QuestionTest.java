@@ -62,6 +62,12 @@ class QuestionTest {
             + "carbonation-pressure beerC=40 F; wantedVol=2.4 volumes; airKpa=(83.5277 kPa)",
         "residual alkalinity 50 mg/L Ca 10 mg/L Mg 100 mg/L HCO3 | residual-alkalinity"
             + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=100 mg/L",
+        "residual alkalinity 50 mg/L Ca 10 mg/L Mg 100 ppm as CaCO3 | residual-alkalinity"
+            + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=(121.9 mg/L)",
+        "residual alkalinity 50 mg/L Ca 10 mg/L Mg 100 mg/L CaCO3 | residual-alkalinity"
+            + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=(121.9 mg/L)",
+        "residual alkalinity Ca 50 mg/L Mg 10 mg/L alkalinity 100 mg/L CaCO3 | residual-alkalinity"
+            + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=(121.9 mg/L)",
         "residual alkalinity Ca 50 mg/L Mg 10 mg/L HCO3 100 mg/L | residual-alkalinity"
             + " calciumMgPerL=50 mg/L; magnesiumMgPerL=10 mg/L; bicarbonateMgPerL=100 mg/L",
         "time to chill 20 L from 100 to 20 C water 12 C flow 6 L/min | immersion-chilling-time"

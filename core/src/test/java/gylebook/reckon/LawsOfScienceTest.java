@@ -125,7 +125,7 @@ class LawsOfScienceTest {
           "controller-margins | + integral 40..2000 | gain=0.3 rate=0.027 | delay",
           "controller-pump-off | + off 0..8 | gain=0.3 integral=320 power=5500 heat=118000 | hottest",
           "precursor-half-life | - wort-c 80..105 | |",
-          "residual-alkalinity | - calcium 0..200 | magnesium=10 bicarbonate=100 | alkalinity",
+          "residual-alkalinity | - calcium 0..200 | magnesium=10 bicarbonate=100 | residual",
           "mash-ph | - calcium 0..5 | malt-kg=5 liquor=20 alkalinity=2 magnesium=0.5 |",
           "mash-acid | - target 5..5.8 | malt-kg=5 liquor=20 residual=1 |",
           "lactic-acid-strength | + target 3..7 | |",

@@ -2,7 +2,10 @@ package gylebook.science;
 
 import gylebook.units.AnyUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -14,6 +17,7 @@ final class InventedFerments {
   /// Readings of one ferment, evenly from pitching to a while after its end.
   static final int READ = 9;
 
+  private static final Map<List<Double>, Course> RUN = new ConcurrentHashMap<>();
   private static final double LONGEST_HR = 500;
   private static final double WARMS_HR = 36;
 
@@ -133,6 +137,14 @@ final class InventedFerments {
         latent
             ? new double[] {1.92 * pitched, 0.08 * pitched, 2, 130, 0, 0, 0}
             : new double[] {random.nextDouble(50, 100), 220, 40, 125 * pitched, 0};
+    List<Double> began = new ArrayList<>(List.of(fermentC));
+    Arrays.stream(tank).forEach(began::add);
+    return RUN.computeIfAbsent(List.copyOf(began), _ -> run(latent, fermentC, tank));
+  }
+
+  /// Other models take long to be carried out; what is told of a ferment does not change it.
+  private static Course run(boolean latent, double fermentC, double[] began) {
+    double[] tank = began;
     FixedStep.Slope slope =
         latent ? DeAndresToro1998.slope(fermentC, 130) : GeeRamirez1988.slope(fermentC);
     double[] left = new double[(int) LONGEST_HR + 1];

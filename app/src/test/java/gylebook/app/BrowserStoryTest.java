@@ -248,6 +248,8 @@ class BrowserStoryTest extends InBrowser {
       Page page = opened(context, "gyles/bitter");
       page.locator("button[data-set='us']").click();
       assertThat(page.locator(".slot[data-slot='aim.lengthL']")).containsText("US gal");
+      // The page came anew, and its text stands before its script listens.
+      page.waitForLoadState();
       page.locator("select[data-quantity='VOLUME']").selectOption("L");
       assertThat(page.locator(".slot[data-slot='aim.lengthL']")).hasText("20.0 L");
       page.locator("#look").selectOption("dark");
